@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/phrases/tables.h"
+
+namespace loopwright::phrase_tables {
+
+std::span<const Phrase> fields() { return {}; }
+
+} // namespace loopwright::phrase_tables

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/reference/source.h"
+#include "core/model/records.h"
+#include "core/units/quantity.h"
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Published tables as look-ups. Every look-up returns the figure with the row's source, so that it travels with it, and
+/// nothing when the table has no such row: no look-up extrapolates.
+namespace loopwright {
+
+template <class T>
+struct Sourced {
+    T value{};
+    Source source;
+};
+
+enum class DeviceKind : std::uint8_t { Breaker, Rcbo, CartridgeFuse, RewirableFuse, PlugFuse };
+
+/// A row of device_families.csv: how a family is called and where the tables keep it.
+struct DeviceFamily {
+    std::string key;         ///< "60898-B"
+    std::string label;       ///< "IEC 60898 type B"
+    std::string shortLabel;  ///< on a sheet, before the rating: "B", "fuse"
+    DeviceKind kind = DeviceKind::Breaker;
+    std::string zsDevice;    ///< `device` of max_zs.csv
+    std::string zsType;      ///< `type` of max_zs.csv
+    std::string tripStandard; ///< `standard` of mcb_trip_limits.csv; empty for fuses
+    std::string tripType;
+    std::string fuseStandard; ///< `device_standard` of uk_fuse_time_current.csv and fusing_factors.csv; empty for breakers
+    bool legacy = false;      ///< the standard is withdrawn
+};
+
+/// The currents at which a device need not and must operate within the conventional time.
+struct ConventionalCurrents {
+    std::optional<Ratio> nonOperatingMultiple; ///< of I_n; nothing where the standard gives none
+    Ratio operatingMultiple = 0;
+    std::optional<Time> conventionalTime;
+    Source source;
+};
+
+/// The instantaneous band of a breaker, in multiples of the rated current.
+struct InstantaneousBand {
+    Ratio above = 0; ///< need not operate at once at or below this multiple
+    Ratio upTo = 0;  ///< must operate at once from this multiple on
+    Source source;
+};
+
+/// A published pair: this current operates the device in this time.
+struct TimeCurrentPoint {
+    Current current;
+    Time time;
+    Source source;
+};
+
+struct CableKey {
+    InstallationMethod method = InstallationMethod::Unknown;
+    Material material = Material::Copper;
+    Insulation insulation = Insulation::Pvc70;
+    int loadedConductors = 2;
+    CrossSection size;
+};
+
+/// Conductors whose k differs (IEC 60364-4-43 table 43A, IEC 60364-5-54 tables A.54.2 to A.54.5).
+enum class ConductorRole : std::uint8_t { Line, ProtectiveInCable, ProtectiveSeparate, ProtectiveArmour };
+
+struct ResidualLimit {
+    std::optional<Time> atMost;
+    std::optional<Time> atLeast; ///< of a delayed type
+    Source source;
+};
+
+struct InspectionItem {
+    std::string key;
+    std::string group;
+    std::string text; ///< our own words
+    std::string pointer; ///< where the rules speak of it
+};
+
+class ReferenceTables {
+  public:
+    /// Reads the tables that are built into the program (resources/reference). Throws std::runtime_error naming file,
+    /// line and column when one of them does not hold together; a test does so at every build.
+    static ReferenceTables builtIn();
+    ReferenceTables(ReferenceTables&&) noexcept;
+    ReferenceTables& operator=(ReferenceTables&&) noexcept;
+    ~ReferenceTables();
+
+    std::span<const DeviceFamily> deviceFamilies() const;
+    const DeviceFamily* deviceFamily(std::string_view key) const;
+    /// Preferred ratings that the tables know for this family, smallest first.
+    std::vector<Current> ratings(const DeviceFamily& family) const;
+
+    /// Largest loop impedance that lets the device operate within `time` (max_zs.csv), by `edition`.
+    std::optional<Sourced<Resistance>> permittedLoop(std::string_view edition, const DeviceFamily& family, Current rated,
+                                                     Time time) const;
+    std::optional<ConventionalCurrents> conventionalCurrents(const DeviceFamily& family, Current rated) const;
+    std::optional<InstantaneousBand> instantaneousBand(const DeviceFamily& family, Current rated) const;
+    /// Published points of a fuse, smallest current first; the latest a sound fuse operates.
+    std::vector<TimeCurrentPoint> latestPoints(const DeviceFamily& family, Current rated) const;
+    /// Largest energy that a breaker of this type, rating and class 3 lets through (energy_let_through.csv).
+    std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated, Current breakingCapacity) const;
+    /// What to assume for a device whose breaking capacity is not marked (breaking_capacity.csv); the smallest of its family.
+    std::optional<Sourced<Current>> leastBreakingCapacity(const DeviceFamily& family) const;
+
+    /// Tabulated capacity, before any factor. `standard` is "IEC 60364-5-52:2009" or "BS 7671".
+    std::optional<Sourced<Current>> capacity(std::string_view standard, const CableKey& cable) const;
+    std::optional<Sourced<Ratio>> ambientFactor(std::string_view standard, Insulation insulation, Temperature ambient,
+                                                bool inGround) const;
+    /// Bunched, or in the ground by `method`. Between two published counts the next larger one counts.
+    std::optional<Sourced<Ratio>> groupingFactor(InstallationMethod method, int circuits) const;
+    /// For a length wholly inside thermal insulation; from 0.5 m on 0.5.
+    std::optional<Sourced<Ratio>> insulatedFactor(Length length) const;
+    /// For a rewirable fuse, 1.45 / 2.
+    std::optional<Sourced<Ratio>> rewirableFactor() const;
+    /// Reference temperature that the capacities of this method count from.
+    Temperature referenceAmbient(InstallationMethod method) const;
+    /// Largest continuous conductor temperature.
+    std::optional<Sourced<Temperature>> conductorLimit(Insulation insulation) const;
+
+    /// At 20 degC (IEC 60228), class 1 up to 10 mm2 and class 2 above unless only one is published.
+    std::optional<Sourced<ResistancePerLength>> conductorResistance(Material material, CrossSection size) const;
+    /// Per kelvin at 20 degC.
+    Sourced<double> temperatureCoefficient(Material material) const;
+    std::optional<Sourced<AdiabaticFactor>> adiabaticFactor(ConductorRole role, Material material, Insulation insulation) const;
+    /// mV/A/m as published, magnitude z.
+    std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Insulation insulation, bool threePhase, CrossSection size) const;
+    std::vector<CrossSection> standardSizes(Material material) const;
+
+    std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;
+    /// At `multiple` times the rated residual current.
+    std::optional<ResidualLimit> residualLimit(ResidualDelay delay, double multiple) const;
+    std::span<const InspectionItem> inspectionItems() const;
+
+  private:
+    struct Tables;
+    explicit ReferenceTables(std::unique_ptr<Tables> tables);
+    std::unique_ptr<Tables> tables_;
+};
+
+} // namespace loopwright
