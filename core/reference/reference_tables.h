@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/reference/source.h"
 #include "core/model/records.h"
+#include "core/physics/heat.h"
+#include "core/physics/time_current.h"
+#include "core/reference/source.h"
 #include "core/units/quantity.h"
 
 #include <memory>
@@ -12,9 +14,11 @@
 #include <string_view>
 #include <vector>
 
-/// Published tables as look-ups. Every look-up returns the figure with the row's source, so that it travels with it, and
-/// nothing when the table has no such row: no look-up extrapolates.
+/// Published tables as look-ups. Every look-up returns the figure with the row's source, so that it travels
+/// with it, and nothing when the table has no such row: no look-up extrapolates.
 namespace loopwright {
+
+struct RuleSet;
 
 template <class T>
 struct Sourced {
@@ -26,15 +30,16 @@ enum class DeviceKind : std::uint8_t { Breaker, Rcbo, CartridgeFuse, RewirableFu
 
 /// A row of device_families.csv: how a family is called and where the tables keep it.
 struct DeviceFamily {
-    std::string key;         ///< "60898-B"
-    std::string label;       ///< "IEC 60898 type B"
-    std::string shortLabel;  ///< on a sheet, before the rating: "B", "fuse"
+    std::string key;        ///< "60898-B"
+    std::string label;      ///< "IEC 60898 type B"
+    std::string shortLabel; ///< on a sheet, before the rating: "B", "fuse"
     DeviceKind kind = DeviceKind::Breaker;
-    std::string zsDevice;    ///< `device` of max_zs.csv
-    std::string zsType;      ///< `type` of max_zs.csv
+    std::string zsDevice;     ///< `device` of max_zs.csv
+    std::string zsType;       ///< `type` of max_zs.csv
     std::string tripStandard; ///< `standard` of mcb_trip_limits.csv; empty for fuses
     std::string tripType;
-    std::string fuseStandard; ///< `device_standard` of uk_fuse_time_current.csv and fusing_factors.csv; empty for breakers
+    std::string fuseStandard; ///< `device_standard` of uk_fuse_time_current.csv and fusing_factors.csv; empty
+                              ///< for breakers
     bool legacy = false;      ///< the standard is withdrawn
 };
 
@@ -50,13 +55,6 @@ struct ConventionalCurrents {
 struct InstantaneousBand {
     Ratio above = 0; ///< need not operate at once at or below this multiple
     Ratio upTo = 0;  ///< must operate at once from this multiple on
-    Source source;
-};
-
-/// A published pair: this current operates the device in this time.
-struct TimeCurrentPoint {
-    Current current;
-    Time time;
     Source source;
 };
 
@@ -80,14 +78,14 @@ struct ResidualLimit {
 struct InspectionItem {
     std::string key;
     std::string group;
-    std::string text; ///< our own words
+    std::string text;    ///< our own words
     std::string pointer; ///< where the rules speak of it
 };
 
 class ReferenceTables {
   public:
-    /// Reads the tables that are built into the program (resources/reference). Throws std::runtime_error naming file,
-    /// line and column when one of them does not hold together; a test does so at every build.
+    /// Reads the tables that are built into the program (resources/reference). Throws std::runtime_error
+    /// naming file, line and column when one of them does not hold together; a test does so at every build.
     static ReferenceTables builtIn();
     ReferenceTables(ReferenceTables&&) noexcept;
     ReferenceTables& operator=(ReferenceTables&&) noexcept;
@@ -98,22 +96,32 @@ class ReferenceTables {
     /// Preferred ratings that the tables know for this family, smallest first.
     std::vector<Current> ratings(const DeviceFamily& family) const;
 
-    /// Largest loop impedance that lets the device operate within `time` (max_zs.csv), by `edition`.
-    std::optional<Sourced<Resistance>> permittedLoop(std::string_view edition, const DeviceFamily& family, Current rated,
+    /// The current that is sure to operate the device within `time`: the upper end of a breaker's
+    /// instantaneous band, or the published current of a fuse for exactly that time.
+    std::optional<Sourced<Current>> operatingCurrent(const DeviceFamily& family, Current rated,
+                                                     Time time) const;
+    /// Largest loop impedance that lets the device operate within `time`. The row of max_zs.csv of the rule
+    /// set's edition where there is one for this line-to-earth voltage; otherwise U_0 c_min / I_a from
+    /// operatingCurrent, and the source says that it was computed. A published figure is never scaled.
+    std::optional<Sourced<Resistance>> permittedLoop(const RuleSet& rules, Voltage lineToEarth,
+                                                     const DeviceFamily& family, Current rated,
                                                      Time time) const;
     std::optional<ConventionalCurrents> conventionalCurrents(const DeviceFamily& family, Current rated) const;
     std::optional<InstantaneousBand> instantaneousBand(const DeviceFamily& family, Current rated) const;
-    /// Published points of a fuse, smallest current first; the latest a sound fuse operates.
-    std::vector<TimeCurrentPoint> latestPoints(const DeviceFamily& family, Current rated) const;
+    /// Everything published about when the device operates, for physics::operatingTime. Nothing for an
+    /// unknown rating.
+    std::optional<Sourced<physics::DeviceTimes>> deviceTimes(const DeviceFamily& family, Current rated) const;
     /// Largest energy that a breaker of this type, rating and class 3 lets through (energy_let_through.csv).
-    std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated, Current breakingCapacity) const;
-    /// What to assume for a device whose breaking capacity is not marked (breaking_capacity.csv); the smallest of its family.
+    std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated,
+                                                     Current breakingCapacity) const;
+    /// What to assume for a device whose breaking capacity is not marked (breaking_capacity.csv); the
+    /// smallest of its family.
     std::optional<Sourced<Current>> leastBreakingCapacity(const DeviceFamily& family) const;
 
     /// Tabulated capacity, before any factor. `standard` is "IEC 60364-5-52:2009" or "BS 7671".
     std::optional<Sourced<Current>> capacity(std::string_view standard, const CableKey& cable) const;
-    std::optional<Sourced<Ratio>> ambientFactor(std::string_view standard, Insulation insulation, Temperature ambient,
-                                                bool inGround) const;
+    std::optional<Sourced<Ratio>> ambientFactor(std::string_view standard, Insulation insulation,
+                                                Temperature ambient, bool inGround) const;
     /// Bunched, or in the ground by `method`. Between two published counts the next larger one counts.
     std::optional<Sourced<Ratio>> groupingFactor(InstallationMethod method, int circuits) const;
     /// For a length wholly inside thermal insulation; from 0.5 m on 0.5.
@@ -126,12 +134,18 @@ class ReferenceTables {
     std::optional<Sourced<Temperature>> conductorLimit(Insulation insulation) const;
 
     /// At 20 degC (IEC 60228), class 1 up to 10 mm2 and class 2 above unless only one is published.
-    std::optional<Sourced<ResistancePerLength>> conductorResistance(Material material, CrossSection size) const;
+    std::optional<Sourced<ResistancePerLength>> conductorResistance(Material material,
+                                                                    CrossSection size) const;
     /// Per kelvin at 20 degC.
     Sourced<double> temperatureCoefficient(Material material) const;
-    std::optional<Sourced<AdiabaticFactor>> adiabaticFactor(ConductorRole role, Material material, Insulation insulation) const;
+    /// k for conductors up to 300 mm2.
+    std::optional<Sourced<AdiabaticFactor>> adiabaticFactor(ConductorRole role, Material material,
+                                                            Insulation insulation) const;
+    /// What k is made of, for physics::adiabaticFactor.
+    std::optional<Sourced<physics::ConductorConstants>> conductorConstants(Material material) const;
     /// mV/A/m as published, magnitude z.
-    std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Insulation insulation, bool threePhase, CrossSection size) const;
+    std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Insulation insulation, bool threePhase,
+                                                                CrossSection size) const;
     std::vector<CrossSection> standardSizes(Material material) const;
 
     std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/reference/source.h"
 #include "core/model/choices.h"
 #include "core/phrases/message.h"
+#include "core/reference/source.h"
 #include "core/units/quantity.h"
 
 #include <span>
@@ -17,7 +17,8 @@ namespace loopwright {
 /// Which of the two temperature rules for a measured loop decides; the other is shown beside it.
 enum class LoopRule : std::uint8_t {
     GuardedLimit,    ///< reading at ambient against the permitted value times `loopGuard`
-    CorrectedReading ///< reading corrected to the conductors' operating temperature against the permitted value
+    CorrectedReading ///< reading corrected to the conductors' operating temperature against the permitted
+                     ///< value
 };
 
 struct DisconnectionRow {
@@ -27,30 +28,32 @@ struct DisconnectionRow {
     Time time;
 };
 
-/// The limits of one edition of one country's rules, read from resources/rulesets. A visit is judged by one of them for
-/// ever. Values that a published table holds are not repeated here: the rule set names the table and its edition.
+/// The limits of one edition of one country's rules, read from resources/rulesets. A visit is judged by one
+/// of them for ever. Values that a published table holds are not repeated here: the rule set names the table
+/// and its edition.
 struct RuleSet {
     std::string key;      ///< "bs-7671-2018"
     std::string revision; ///< ours: "r1"
     std::string title;
-    Voltage nominalVoltage; ///< line to earth, where the supply does not say
+    Voltage nominalVoltage;        ///< line to earth, where the supply does not say
     Ratio voltageFactorMin = 0.95; ///< c_min, for disconnection
     Ratio voltageFactorMax = 1.1;  ///< c_max, for breaking capacity
 
-    std::string loopTableEdition;  ///< `edition` of max_zs.csv
-    std::string capacityStandard;  ///< `standard` of current_capacity.csv
-    std::string ambientStandard;   ///< `standard` of correction_factors.csv, ambient rows
+    std::string loopTableEdition; ///< `edition` of max_zs.csv
+    std::string capacityStandard; ///< `standard` of current_capacity.csv
+    std::string ambientStandard;  ///< `standard` of correction_factors.csv, ambient rows
 
     std::vector<DisconnectionRow> disconnection; ///< final circuits
     Time distributionTn;
     Time distributionTt;
-    Current finalThresholdSockets; ///< the table's times hold for final circuits with sockets up to this rating
+    Current
+        finalThresholdSockets; ///< the table's times hold for final circuits with sockets up to this rating
     Current finalThresholdFixed;
     LoopRule loopRule = LoopRule::GuardedLimit;
     Ratio loopGuard = 0.8;
-    Temperature testTemperature;         ///< of conductors when nothing else is recorded
-    Voltage touchVoltage;                ///< U_L: R_A I_delta_n must not pass it
-    Current additionalProtection;        ///< residual current asked for general sockets
+    Temperature testTemperature;             ///< of conductors when nothing else is recorded
+    Voltage touchVoltage;                    ///< U_L: R_A I_delta_n must not pass it
+    Current additionalProtection;            ///< residual current asked for general sockets
     Current additionalProtectionSocketsUpTo; ///< rating of socket circuits that it is asked for
     Ratio dropLighting = 0.03;
     Ratio dropOther = 0.05;

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/loop.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopwright::physics {
+
+namespace {
+
+/// Where the coefficients of IEC 60228 are taken.
+constexpr Temperature coefficientReference = celsius(20);
+
+} // namespace
+
+Resistance loopImpedance(Resistance external, Resistance lineAndProtective) {
+    return external + lineAndProtective;
+}
+
+Resistance permittedLoop(Voltage lineToEarth, Ratio voltageFactor, Current operating) {
+    return lineToEarth * voltageFactor / operating;
+}
+
+Resistance atTemperature(Resistance resistance, Temperature from, Temperature to, double coefficient) {
+    const auto factor = [&](Temperature at) { return 1 + coefficient * (at - coefficientReference).base(); };
+    return resistance * (factor(to) / factor(from));
+}
+
+Resistance loopAtTemperature(Resistance measured, Resistance external, Temperature from, Temperature to,
+                             double coefficient) {
+    if (measured <= external) return measured;
+    return external + atTemperature(measured - external, from, to, coefficient);
+}
+
+Resistance conductorResistance(ResistancePerLength perLength, Length length, double parallelConductors) {
+    return perLength * length / parallelConductors;
+}
+
+Resistance lineAndProtective(ResistancePerLength line, ResistancePerLength protective, Length length) {
+    return (line + protective) * length;
+}
+
+Length lengthFrom(Resistance resistance, ResistancePerLength perLength) {
+    return resistance / perLength;
+}
+
+Resistance ringLineAndProtective(Resistance line, Resistance protective) {
+    return (line + protective) / 4;
+}
+
+Resistance ringProtectiveExpected(Resistance line, ResistancePerLength linePerLength,
+                                  ResistancePerLength protectivePerLength) {
+    return line * (protectivePerLength / linePerLength);
+}
+
+Ratio difference(Resistance a, Resistance b) {
+    const Resistance larger = std::max(a, b);
+    return larger.base() == 0 ? 0 : std::abs((a - b) / larger);
+}
+
+} // namespace loopwright::physics

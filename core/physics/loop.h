@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/units/quantity.h"
+
+/// The earth fault loop: its parts, its limit, its temperature, and the readings of a ring.
+namespace loopwright::physics {
+
+/// Z_s = Z_e + (R_1 + R_2), magnitudes added. Adding magnitudes errs on the safe side of adding vectors.
+Resistance loopImpedance(Resistance external, Resistance lineAndProtective);
+
+/// Z_s <= U_0 c / I_a: the largest loop through which at least I_a flows (IEC 60364-4-41, 411.4.4; c_min from
+/// IEC 60909-0, and 1 where a rule set has none).
+Resistance permittedLoop(Voltage lineToEarth, Ratio voltageFactor, Current operating);
+
+/// R = R_20 (1 + alpha_20 (theta - 20)), taken from one temperature to another (IEC 60228, annex B).
+/// `coefficient` is alpha at 20 degC, per kelvin.
+Resistance atTemperature(Resistance resistance, Temperature from, Temperature to, double coefficient);
+
+/// A measured loop with its circuit's conductors at another temperature. Only what lies beyond the board
+/// (reading - external) is warmed; a reading below `external` is left as it is.
+Resistance loopAtTemperature(Resistance measured, Resistance external, Temperature from, Temperature to,
+                             double coefficient);
+
+/// R of one conductor, or of several alike in parallel.
+Resistance conductorResistance(ResistancePerLength perLength, Length length, double parallelConductors = 1);
+
+/// R_1 + R_2 of a radial circuit from its resistances per length.
+Resistance lineAndProtective(ResistancePerLength line, ResistancePerLength protective, Length length);
+
+/// The length that a resistance tells of.
+Length lengthFrom(Resistance resistance, ResistancePerLength perLength);
+
+/// What is read at every socket-outlet of a sound ring with line and protective conductor cross-connected,
+/// and R_1 + R_2 of the ring: (r_1 + r_2) / 4 (IET Guidance Note 3).
+Resistance ringLineAndProtective(Resistance line, Resistance protective);
+
+/// r_2 that r_1 leads to expect when both conductors run the same way: r_1 times the ratio of their
+/// resistances per length (for 2.5/1.5 mm2: 12.1/7.41 = 1.63, IEC 60228; by ratio of sections 1.67 in
+/// practice).
+Resistance ringProtectiveExpected(Resistance line, ResistancePerLength linePerLength,
+                                  ResistancePerLength protectivePerLength);
+
+/// How far two readings that should agree differ, as a share of the larger. Two zeros agree.
+Ratio difference(Resistance a, Resistance b);
+
+} // namespace loopwright::physics

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/overload.h"
+
+namespace loopwright::physics {
+
+namespace {
+
+double product(std::initializer_list<Ratio> factors) {
+    double result = 1;
+    for (const Ratio factor : factors)
+        result *= factor;
+    return result;
+}
+
+} // namespace
+
+Current correctedCapacity(Current tabulated, std::initializer_list<Ratio> factors,
+                          double parallelConductors) {
+    return tabulated * product(factors) * parallelConductors;
+}
+
+Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple) {
+    return rated * operatingMultiple;
+}
+
+Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,
+                                double parallelConductors) {
+    return needed / product(factors) / parallelConductors;
+}
+
+} // namespace loopwright::physics

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/residual.h"
+
+namespace loopwright::physics {
+
+Voltage touchVoltage(Resistance electrode, Current ratedResidual) {
+    return electrode * ratedResidual;
+}
+
+Resistance largestElectrodeResistance(Voltage touchVoltageLimit, Current ratedResidual) {
+    return touchVoltageLimit / ratedResidual;
+}
+
+} // namespace loopwright::physics
