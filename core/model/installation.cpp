@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/installation.h"
+
+namespace loopwright {
+namespace {
+
+constexpr std::string_view step = " / ";
+
+} // namespace
+
+std::string pathOf(const Installation&, const Board& board) {
+    return board.name;
+}
+
+std::string pathOf(const Installation& installation, const Circuit& circuit) {
+    const Board* board = find(installation.boards, circuit.board);
+    const std::string& own = circuit.way.empty() ? circuit.name : circuit.way;
+    return board ? board->name + std::string(step) + own : own;
+}
+
+std::string pathOf(const Installation& installation, const Equipment& equipment) {
+    const Circuit* circuit = find(installation.circuits, equipment.circuit);
+    return circuit ? pathOf(installation, *circuit) + std::string(step) + equipment.name : equipment.name;
+}
+
+} // namespace loopwright
