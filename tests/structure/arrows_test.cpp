@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// CMake enforces the arrows by what each target links; this reads the includes as well, so that a leak is named by file
-// and line before a linker complains of something else.
+// CMake enforces the arrows by what each target links; this reads the includes as well, so that a leak is
+// named by file and line before a linker complains of something else.
 #include <gtest/gtest.h>
 
 #include <filesystem>
@@ -30,7 +30,9 @@ const std::vector<Rule> rules{
     {"forms", {"<sqlite3", "<SQLiteCpp", "<QSql", "\"(db|app)/"}},
 };
 
-bool isSource(const fs::path& path) { return path.extension() == ".cpp" || path.extension() == ".h"; }
+bool isSource(const fs::path& path) {
+    return path.extension() == ".cpp" || path.extension() == ".h";
+}
 
 TEST(Arrows, NoRoomIncludesWhatItMayNotKnow) {
     const fs::path root = LOOPWRIGHT_SOURCE_DIR;
@@ -56,11 +58,12 @@ TEST(Arrows, EverySourceNamesItsLicence) {
     const fs::path root = LOOPWRIGHT_SOURCE_DIR;
     for (const char* room : {"core", "db", "forms", "app", "tests"})
         for (const auto& entry : fs::recursive_directory_iterator(root / room)) {
-            if (!isSource(entry.path())) continue;
+            if (!isSource(entry.path()) || entry.file_size() == 0) continue;
             std::ifstream file(entry.path());
             std::string line;
             std::getline(file, line);
-            EXPECT_EQ(line, "// SPDX-License-Identifier: GPL-3.0-or-later") << fs::relative(entry.path(), root).string();
+            EXPECT_EQ(line, "// SPDX-License-Identifier: GPL-3.0-or-later")
+                << fs::relative(entry.path(), root).string();
         }
 }
 
