@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <vector>
 
 namespace loopwright {
 namespace {
@@ -97,33 +98,17 @@ constexpr std::array texts{&Look::ink,         &Look::inkSoft,  &Look::inkFaint,
                            &Look::makeSafe,    &Look::putRight, &Look::lookFurther, &Look::worthImproving,
                            &Look::doesNotApply};
 
-/// What stands on its own fill, whatever the surface below.
-constexpr std::array fillPairs{RolePair{&Look::ink, &Look::closeWash},
-                               RolePair{&Look::ink, &Look::failsWash},
-                               RolePair{&Look::ink, &Look::cannotTellWash},
-                               RolePair{&Look::ink, &Look::accentWash},
-                               RolePair{&Look::close, &Look::closeWash},
-                               RolePair{&Look::putRight, &Look::closeWash},
-                               RolePair{&Look::fails, &Look::failsWash},
-                               RolePair{&Look::makeSafe, &Look::failsWash},
-                               RolePair{&Look::cannotTell, &Look::cannotTellWash},
-                               RolePair{&Look::lookFurther, &Look::cannotTellWash},
-                               RolePair{&Look::inkSoft, &Look::closeWash},
-                               RolePair{&Look::inkSoft, &Look::failsWash},
-                               RolePair{&Look::inkSoft, &Look::cannotTellWash},
-                               RolePair{&Look::inkSoft, &Look::accentWash},
-                               RolePair{&Look::accent, &Look::accentWash},
-                               RolePair{&Look::accentInk, &Look::accent},
-                               RolePair{&Look::sheet, &Look::ink}};
+/// Cells and shaded periods may hold any text, so every text must be read on every wash as well.
+constexpr std::array washes{&Look::closeWash, &Look::failsWash, &Look::cannotTellWash, &Look::accentWash};
 
-template <std::size_t Surfaces>
-auto pairsOn(const std::array<Role, Surfaces>& surfaces) {
-    std::array<RolePair, texts.size() * Surfaces + fillPairs.size()> pairs{};
-    auto next = pairs.begin();
-    for (const Role text : texts)
+std::vector<RolePair> textsOn(std::initializer_list<Role> surfaces) {
+    std::vector<RolePair> pairs{{&Look::accentInk, &Look::accent}, {&Look::sheet, &Look::ink}};
+    for (const Role text : texts) {
         for (const Role surface : surfaces)
-            *next++ = {text, surface};
-    std::ranges::copy(fillPairs, next);
+            pairs.push_back({text, surface});
+        for (const Role wash : washes)
+            pairs.push_back({text, wash});
+    }
     return pairs;
 }
 
@@ -187,13 +172,13 @@ QPalette selectedTextPalette(const Look& look) {
 }
 
 std::span<const RolePair> screenTextPairs() {
-    static const auto pairs =
-        pairsOn(std::array{&Look::window, &Look::sheet, &Look::panel, &Look::header, &Look::selection});
+    static const std::vector pairs =
+        textsOn({&Look::window, &Look::sheet, &Look::panel, &Look::header, &Look::selection});
     return pairs;
 }
 
 std::span<const RolePair> printTextPairs() {
-    static const auto pairs = pairsOn(std::array{&Look::sheet, &Look::header});
+    static const std::vector pairs = textsOn({&Look::sheet, &Look::header});
     return pairs;
 }
 
@@ -207,7 +192,7 @@ std::span<const RolePair> edgePairs() {
 }
 
 double contrast(const QColor& first, const QColor& second) {
-    const auto [darker, lighter] = std::minmax(luminance(first), luminance(second));
+    const auto [darker, lighter] = std::minmax({luminance(first), luminance(second)});
     return (lighter + 0.05) / (darker + 0.05);
 }
 
