@@ -10,24 +10,26 @@ namespace {
 
 using Points = std::vector<TimeCurrent>;
 
-/// The first point at or above the current.
-Points::const_iterator firstFrom(const Points& points, Current current) {
-    return std::ranges::lower_bound(points, current, {}, &TimeCurrent::current);
-}
-
 TimeEdge promised(const TimeCurrent& point, Current current) {
     return {point.current == current ? EdgeKind::At : EdgeKind::Within, point.time};
 }
 
+/// The longest of what it must hold out, at this current or a higher one.
 TimeEdge earliest(const Points& notBefore, Current current) {
-    const auto next = firstFrom(notBefore, current);
-    return next == notBefore.end() ? TimeEdge{} : promised(*next, current);
+    TimeEdge edge;
+    for (const TimeCurrent& point : notBefore)
+        if (current <= point.current && (!edge.isLimited() || edge.time < point.time))
+            edge = promised(point, current);
+    return edge;
 }
 
+/// The shortest of what it has to operate in, at this current or a lower one.
 TimeEdge latestByPromise(const Points& operatedBy, Current current) {
-    const auto next = firstFrom(operatedBy, current);
-    if (next != operatedBy.end() && next->current == current) return promised(*next, current);
-    return next == operatedBy.begin() ? TimeEdge{} : promised(*std::prev(next), current);
+    TimeEdge edge;
+    for (const TimeCurrent& point : operatedBy)
+        if (point.current <= current && (!edge.isLimited() || point.time < edge.time))
+            edge = promised(point, current);
+    return edge;
 }
 
 /// Straight line between two points on logarithmic scales.
@@ -37,7 +39,7 @@ Time interpolated(const TimeCurrent& low, const TimeCurrent& high, Current curre
 }
 
 TimeEdge latestByCurve(const Points& curve, Current current) {
-    const auto next = firstFrom(curve, current);
+    const auto next = std::ranges::lower_bound(curve, current, {}, &TimeCurrent::current);
     if (next == curve.end())
         return curve.empty() ? TimeEdge{} : TimeEdge{EdgeKind::Within, curve.back().time};
     if (next->current == current) return {EdgeKind::At, next->time};
@@ -55,9 +57,8 @@ TimeEdge sooner(TimeEdge a, TimeEdge b) {
 } // namespace
 
 TimeBand operatingTime(const DeviceTimes& device, Current current) {
-    TimeBand band{earliest(device.notBefore, current),
-                  sooner(latestByPromise(device.operatedBy, current), latestByCurve(device.curve, current))};
-    return band;
+    return {earliest(device.notBefore, current),
+            sooner(latestByPromise(device.operatedBy, current), latestByCurve(device.curve, current))};
 }
 
 } // namespace loopwright::physics

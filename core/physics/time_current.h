@@ -15,12 +15,11 @@ struct TimeCurrent {
     Time time;
 };
 
-/// What standard and tables promise of a device of one family and rating. Each list is sorted by rising
-/// current.
+/// What standard and tables promise of a device of one family and rating.
 struct DeviceTimes {
     std::vector<TimeCurrent> notBefore;  ///< at this current or less it holds out for at least this time
     std::vector<TimeCurrent> operatedBy; ///< at this current or more it has operated within this time
-    std::vector<TimeCurrent> curve;      ///< published points of the slowest sound device
+    std::vector<TimeCurrent> curve;      ///< published points of the slowest sound device, current rising
 };
 
 enum class EdgeKind : std::uint8_t {

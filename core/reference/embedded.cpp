@@ -25,7 +25,9 @@ extern const EmbeddedFile loopwright_embedded_files_end[];
 namespace loopwright {
 namespace {
 
-std::span<const EmbeddedFile> all() { return {loopwright_embedded_files, loopwright_embedded_files_end}; }
+std::span<const EmbeddedFile> all() {
+    return {loopwright_embedded_files, loopwright_embedded_files_end};
+}
 
 } // namespace
 

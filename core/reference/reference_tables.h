@@ -28,19 +28,22 @@ struct Sourced {
 
 enum class DeviceKind : std::uint8_t { Breaker, Rcbo, CartridgeFuse, RewirableFuse, PlugFuse };
 
-/// A row of device_families.csv: how a family is called and where the tables keep it.
+/// A row of device_families.csv: how a family is called and under which names the other tables keep it.
 struct DeviceFamily {
     std::string key;        ///< "60898-B"
     std::string label;      ///< "IEC 60898 type B"
     std::string shortLabel; ///< on a sheet, before the rating: "B", "fuse"
     DeviceKind kind = DeviceKind::Breaker;
-    std::string zsDevice;     ///< `device` of max_zs.csv
-    std::string zsType;       ///< `type` of max_zs.csv
-    std::string tripStandard; ///< `standard` of mcb_trip_limits.csv; empty for fuses
-    std::string tripType;
-    std::string fuseStandard; ///< `device_standard` of uk_fuse_time_current.csv and fusing_factors.csv; empty
-                              ///< for breakers
-    bool legacy = false;      ///< the standard is withdrawn
+    std::vector<std::string> loopDevices;   ///< `device` in max_zs.csv; editions name it differently
+    std::string loopType;                   ///< `type` in max_zs.csv
+    std::string tripStandard;               ///< `standard` in mcb_trip_limits.csv; empty for fuses
+    std::string tripType;                   ///< `type` there
+    std::string energyStandard;             ///< `standard` in energy_let_through.csv; empty: no class limits
+    std::vector<std::string> fuseStandards; ///< `device_standard` in uk_fuse_time_current.csv, best first
+    std::vector<std::string> fusingStandards;   ///< `device_standard` in fusing_factors.csv
+    std::vector<std::string> breakingStandards; ///< `device_standard` in breaking_capacity.csv
+    bool gates = false;                         ///< holds the gates of fuse_gg_gates.csv
+    bool legacy = false;                        ///< the standard is withdrawn
 };
 
 /// The currents at which a device need not and must operate within the conventional time.
@@ -66,8 +69,16 @@ struct CableKey {
     CrossSection size;
 };
 
-/// Conductors whose k differs (IEC 60364-4-43 table 43A, IEC 60364-5-54 tables A.54.2 to A.54.5).
-enum class ConductorRole : std::uint8_t { Line, ProtectiveInCable, ProtectiveSeparate, ProtectiveArmour };
+/// Conductors whose k differs (IEC 60364-4-43 table 43A, IEC 60364-5-54 tables A.54.2, A.54.4, A.54.5;
+/// BS 7671 table 54.5 for conduit).
+/// Armour and conduit are of steel, whatever the line conductors are made of.
+enum class ConductorRole : std::uint8_t {
+    Line,
+    ProtectiveInCable,
+    ProtectiveSeparate,
+    ProtectiveArmour,
+    ProtectiveConduit
+};
 
 struct ResidualLimit {
     std::optional<Time> atMost;
@@ -144,8 +155,8 @@ class ReferenceTables {
     /// What k is made of, for physics::adiabaticFactor.
     std::optional<Sourced<physics::ConductorConstants>> conductorConstants(Material material) const;
     /// mV/A/m as published, magnitude z.
-    std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Insulation insulation, bool threePhase,
-                                                                CrossSection size) const;
+    std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Material material, Insulation insulation,
+                                                                bool threePhase, CrossSection size) const;
     std::vector<CrossSection> standardSizes(Material material) const;
 
     std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;

@@ -39,16 +39,15 @@ struct RuleSet {
     Ratio voltageFactorMin = 0.95; ///< c_min, for disconnection
     Ratio voltageFactorMax = 1.1;  ///< c_max, for breaking capacity
 
-    std::string loopTableEdition; ///< `edition` of max_zs.csv
+    std::string loopTableEdition; ///< `edition` of max_zs.csv; empty: computed from the device
     std::string capacityStandard; ///< `standard` of current_capacity.csv
     std::string ambientStandard;  ///< `standard` of correction_factors.csv, ambient rows
 
     std::vector<DisconnectionRow> disconnection; ///< final circuits
     Time distributionTn;
     Time distributionTt;
-    Current
-        finalThresholdSockets; ///< the table's times hold for final circuits with sockets up to this rating
-    Current finalThresholdFixed;
+    Current finalThresholdSockets; ///< the table's times hold for socket circuits up to this rating
+    Current finalThresholdFixed;   ///< and for circuits of fixed equipment up to this one
     LoopRule loopRule = LoopRule::GuardedLimit;
     Ratio loopGuard = 0.8;
     Temperature testTemperature;             ///< of conductors when nothing else is recorded
@@ -73,7 +72,16 @@ struct RuleSet {
     std::vector<Clause> clauses;
     const Clause* clause(std::string_view purpose) const;
 
-    /// Reads a rule set from JSON text. The refusal names the key that is missing or wrong.
+    /// Where each limit was published, by its key in the JSON file ("loopGuard", "disconnection").
+    struct LimitSource {
+        std::string limit;
+        Source source;
+    };
+    std::vector<LimitSource> limitSources;
+    /// An empty source for a key that there is not.
+    Source sourceOf(std::string_view limit) const;
+
+    /// Reads a rule set from JSON text. The refusal names the key that is missing, unknown or wrong.
     static tl::expected<RuleSet, Message> parse(std::string_view json);
 };
 

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/loop.h"
+#include "core/reference/rule_set.h"
+#include "core/reference/tables.h"
+
+#include <algorithm>
+
+// When a device operates, by what is published about its family, and which loop lets it.
+namespace loopwright {
+
+namespace {
+
+bool holdsFor(const TripRow& row, Current rated) {
+    return row.above < rated && rated <= row.upTo;
+}
+
+const TripRow* trip(const DeviceData& data, Current rated, std::string_view test) {
+    const auto found = std::ranges::find_if(
+        data.trips, [&](const TripRow& row) { return holdsFor(row, rated) && row.test.ends_with(test); });
+    return found == data.trips.end() ? nullptr : &*found;
+}
+
+const FusingRow* fusing(const DeviceData& data, Current rated) {
+    const auto found = std::ranges::find_if(
+        data.fusing, [&](const FusingRow& row) { return row.above < rated && rated <= row.upTo; });
+    return found == data.fusing.end() ? nullptr : &*found;
+}
+
+/// Published points of one rating.
+std::span<const FusePoint> pointsOf(const DeviceData& data, Current rated) {
+    const auto range = std::ranges::equal_range(data.points, rated, {}, &FusePoint::rated);
+    return {range.begin(), range.end()};
+}
+
+const GateRow* gates(const DeviceData& data, Current rated) {
+    const auto found = std::ranges::lower_bound(data.gates, rated, {}, &GateRow::rated);
+    return found == data.gates.end() || found->rated != rated ? nullptr : &*found;
+}
+
+enum class Promise { NotBefore, OperatedBy, Curve };
+
+/// Calls take(promise, point, source) for everything that is published about one rating.
+template <class Take>
+void forPromises(const DeviceData& data, Current rated, Take take) {
+    for (const TripRow& row : data.trips) {
+        if (!holdsFor(row, rated)) continue;
+        if (row.notBefore)
+            take(Promise::NotBefore, physics::TimeCurrent{rated * row.low, *row.notBefore}, row.source);
+        if (row.notAfter)
+            take(Promise::OperatedBy, physics::TimeCurrent{rated * row.high, *row.notAfter}, row.source);
+    }
+    if (const FusingRow* row = fusing(data, rated)) {
+        if (row->nonFusing)
+            take(Promise::NotBefore, physics::TimeCurrent{rated * *row->nonFusing, row->conventionalTime},
+                 row->source);
+        take(Promise::OperatedBy, physics::TimeCurrent{rated * row->fusing, row->conventionalTime},
+             row->source);
+    }
+    if (const GateRow* row = gates(data, rated)) {
+        for (const auto& point : row->notBefore)
+            take(Promise::NotBefore, point, row->source);
+        for (const auto& point : row->operatedBy)
+            take(Promise::OperatedBy, point, row->source);
+    }
+    for (const FusePoint& row : pointsOf(data, rated)) {
+        if (row.notBefore)
+            take(Promise::NotBefore, physics::TimeCurrent{row.point.current, *row.notBefore}, row.source);
+        take(row.isZone ? Promise::OperatedBy : Promise::Curve, row.point, row.source);
+    }
+}
+
+std::vector<LoopRow>::const_iterator findLoop(const std::vector<LoopRow>& loops, Current rated, Time time,
+                                              const auto& fits) {
+    const auto range = std::ranges::equal_range(
+        loops, std::pair(rated, time), {}, [](const LoopRow& row) { return std::pair(row.rated, row.time); });
+    const auto found = std::find_if(range.begin(), range.end(), fits);
+    return found == range.end() ? loops.end() : found;
+}
+
+} // namespace
+
+std::optional<ConventionalCurrents> ReferenceTables::conventionalCurrents(const DeviceFamily& family,
+                                                                          Current rated) const {
+    const DeviceData& data = tables_->devices.of(family);
+    if (const FusingRow* row = fusing(data, rated))
+        return ConventionalCurrents{row->nonFusing, row->fusing, row->conventionalTime, row->source};
+    const TripRow* operating = trip(data, rated, "conventional tripping");
+    if (!operating) return std::nullopt;
+    const TripRow* nonOperating = trip(data, rated, "conventional non-tripping");
+    return ConventionalCurrents{nonOperating ? std::optional<Ratio>(nonOperating->low) : std::nullopt,
+                                operating->high, operating->notAfter, operating->source};
+}
+
+std::optional<InstantaneousBand> ReferenceTables::instantaneousBand(const DeviceFamily& family,
+                                                                    Current rated) const {
+    const TripRow* row = trip(tables_->devices.of(family), rated, "instantaneous range");
+    if (!row) return std::nullopt;
+    return InstantaneousBand{row->low, row->high, row->source};
+}
+
+std::optional<Sourced<physics::DeviceTimes>> ReferenceTables::deviceTimes(const DeviceFamily& family,
+                                                                          Current rated) const {
+    Sourced<physics::DeviceTimes> times;
+    bool any = false;
+    forPromises(tables_->devices.of(family), rated,
+                [&](Promise promise, const physics::TimeCurrent& point, const Source& source) {
+                    auto& list = promise == Promise::NotBefore    ? times.value.notBefore
+                                 : promise == Promise::OperatedBy ? times.value.operatedBy
+                                                                  : times.value.curve;
+                    list.push_back(point);
+                    if (!any) times.source = source;
+                    any = true;
+                    times.source.fromMemory |= source.fromMemory;
+                });
+    if (!any) return std::nullopt;
+    return times;
+}
+
+std::optional<Sourced<Current>> ReferenceTables::operatingCurrent(const DeviceFamily& family, Current rated,
+                                                                  Time time) const {
+    std::optional<Sourced<Current>> least;
+    forPromises(tables_->devices.of(family), rated,
+                [&](Promise promise, const physics::TimeCurrent& point, const Source& source) {
+                    if (promise == Promise::NotBefore || point.time > time) return;
+                    if (!least || point.current < least->value) least = {point.current, source};
+                });
+    return least;
+}
+
+std::optional<Sourced<Resistance>> ReferenceTables::permittedLoop(const RuleSet& rules, Voltage lineToEarth,
+                                                                  const DeviceFamily& family, Current rated,
+                                                                  Time time) const {
+    const std::vector<LoopRow>& loops = tables_->devices.of(family).loops;
+    if (!rules.loopTableEdition.empty()) {
+        const auto printed = findLoop(loops, rated, time, [&](const LoopRow& row) {
+            return row.edition == rules.loopTableEdition && row.lineToEarth == lineToEarth;
+        });
+        if (printed != loops.end()) return Sourced<Resistance>{printed->loop, printed->source};
+        const auto computed = findLoop(loops, rated, time, [&](const LoopRow& row) {
+            return row.computed && row.lineToEarth == lineToEarth &&
+                   row.voltageFactor == rules.voltageFactorMin;
+        });
+        if (computed != loops.end()) return Sourced<Resistance>{computed->loop, computed->source};
+    }
+    const auto operating = operatingCurrent(family, rated, time);
+    if (!operating) return std::nullopt;
+    Sourced<Resistance> result{physics::permittedLoop(lineToEarth, rules.voltageFactorMin, operating->value),
+                               operating->source};
+    result.source.confidence = "computed";
+    return result;
+}
+
+} // namespace loopwright

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/reference/reference_tables.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What ReferenceTables keeps: a struct a room, each a few flat arrays that are filled once by its read
+/// function.
+namespace loopwright {
+
+struct LoopRow {
+    std::string edition;
+    Current rated;
+    Time time;
+    Resistance loop;
+    Voltage lineToEarth;
+    Ratio voltageFactor = 1;
+    bool computed = false; ///< worked out, not printed
+    Source source;
+};
+
+/// A test of mcb_trip_limits.csv.
+struct TripRow {
+    std::string test;
+    Current above, upTo; ///< of the rating that the row holds for
+    Ratio low = 0, high = 0;
+    std::optional<Time> notBefore, notAfter;
+    Source source;
+};
+
+/// A published current and time of a fuse of one rating.
+struct FusePoint {
+    Current rated;
+    physics::TimeCurrent point;
+    bool isZone = false;           ///< limits at this current, and no point of the slowest fuse's curve
+    std::optional<Time> notBefore; ///< of a zone
+    Source source;
+};
+
+struct FusingRow {
+    Current above, upTo;
+    std::optional<Ratio> nonFusing;
+    Ratio fusing = 0;
+    Time conventionalTime;
+    Source source;
+};
+
+struct GateRow {
+    Current rated;
+    std::vector<physics::TimeCurrent> notBefore, operatedBy;
+    Source source;
+};
+
+struct EnergyRow {
+    Current above, upTo;
+    Current capacity;
+    JouleIntegral energy;
+    Source source;
+};
+
+/// Everything that the tables hold about one family.
+struct DeviceData {
+    std::vector<LoopRow> loops; ///< by rating, time; editions as in the file
+    std::vector<TripRow> trips;
+    std::vector<FusePoint> points; ///< by rating; the best source of each time only
+    std::vector<FusingRow> fusing;
+    std::vector<GateRow> gates;      ///< by rating
+    std::vector<EnergyRow> energies; ///< by capacity
+    std::optional<Sourced<Current>> leastBreaking;
+    std::vector<Current> ratings;
+};
+
+struct DeviceTables {
+    std::vector<DeviceFamily> families; ///< in the order of the file
+    std::vector<DeviceData> data;       ///< of the family in the same place
+
+    static DeviceTables read();
+    /// Of a family that came from these tables; one that did not has no data.
+    const DeviceData& of(const DeviceFamily& family) const;
+};
+
+struct ConductorTables {
+    struct ResistanceRow {
+        Material material = Material::Copper;
+        CrossSection size;
+        ResistancePerLength resistance;
+        Source source;
+    };
+    struct FactorRow {
+        ConductorRole role = ConductorRole::Line;
+        Material material = Material::Copper;
+        Insulation insulation = Insulation::Pvc70;
+        AdiabaticFactor k;
+        Source source;
+    };
+    struct DropRow {
+        Insulation insulation = Insulation::Pvc70;
+        bool threePhase = false;
+        CrossSection size;
+        VoltagePerCurrentLength drop;
+        Source source;
+    };
+    std::vector<ResistanceRow> resistances; ///< by material, size
+    std::vector<FactorRow> factors;
+    std::vector<DropRow> drops;                                    ///< by insulation, phases, size
+    std::array<Sourced<double>, 2> coefficients;                   ///< by Material
+    std::array<Sourced<physics::ConductorConstants>, 2> constants; ///< by Material
+    std::array<Sourced<Temperature>, 2> limits;                    ///< by Insulation
+
+    static ConductorTables read();
+};
+
+struct CapacityTables {
+    struct CapacityRow {
+        std::string standard;
+        CableKey cable;
+        Current capacity;
+        Temperature ambient;
+        Source source;
+    };
+    /// A factor that holds up to and including `upTo` of whatever it depends on.
+    struct FactorRow {
+        std::string kind; ///< which factor, standard and case
+        double upTo = 0;
+        Ratio factor = 1;
+        Source source;
+    };
+    std::vector<CapacityRow>
+        capacities;                 ///< by standard, method, material, insulation, loaded conductors, size
+    std::vector<FactorRow> factors; ///< by kind, upTo
+
+    static CapacityTables read();
+};
+
+struct LimitTables {
+    struct InsulationRow {
+        Voltage above;
+        std::optional<Voltage> upTo;
+        Resistance minimum;
+        Source source;
+    };
+    struct ResidualRow {
+        ResidualDelay delay = ResidualDelay::General;
+        double multiple = 1;
+        ResidualLimit limit;
+    };
+    std::vector<InsulationRow> insulation;
+    std::vector<ResidualRow> residual;
+    std::vector<InspectionItem> items;
+
+    static LimitTables read();
+};
+
+struct ReferenceTables::Tables {
+    DeviceTables devices = DeviceTables::read();
+    ConductorTables conductors = ConductorTables::read();
+    CapacityTables capacities = CapacityTables::read();
+    LimitTables limits = LimitTables::read();
+};
+
+} // namespace loopwright
