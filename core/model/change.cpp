@@ -105,39 +105,25 @@ void removeWithBelongings(Installation& installation, RecordKind kind, Id id) {
 }
 
 template <class Record>
-tl::expected<void, Message> setValues(Record& row, const std::vector<Edit::Value>& values) {
-    for (const Edit::Value& value : values) {
-        const auto fields = fieldsOf<Record>();
-        const auto field =
-            std::ranges::find(fields, value.key, [](const Field<Record>& f) { return f.info.key; });
-        if (field == fields.end())
-            return tl::unexpected(
-                Message{"change.unknown-field", {value.key, std::string(RecordTraits<Record>::name)}});
-        if (auto done = field->set(row, value.text); !done) return done;
-    }
-    return {};
-}
-
-template <class Record>
 tl::expected<void, Message> applyTo(std::vector<Record>& rows, const Edit& edit) {
     const auto row = std::ranges::find(rows, edit.id, &Record::id);
     if (edit.step == Edit::Step::Insert) {
         if (row != rows.end()) return tl::unexpected(refusal("change.already-there", edit.id.text()));
         Record fresh{};
         fresh.id = edit.id;
-        if (auto done = setValues(fresh, edit.values); !done) return done;
+        if (auto done = setFields(fresh, edit.values); !done) return done;
         rows.push_back(std::move(fresh));
         return {};
     }
     if (row == rows.end()) return tl::unexpected(refusal("change.no-such-record", edit.id.text()));
-    return setValues(*row, edit.values);
+    return setFields(*row, edit.values);
 }
 
 tl::expected<void, Message> applyStep(Installation& installation, const Edit& edit) {
     if (edit.kind == RecordKind::Site) {
         if (edit.step != Edit::Step::Set || edit.id != installation.site.id)
             return tl::unexpected(refusal("change.no-such-record", edit.id.text()));
-        return setValues(installation.site, edit.values);
+        return setFields(installation.site, edit.values);
     }
     tl::expected<void, Message> outcome;
     forEachRowKind([&](auto blank) {

@@ -3,6 +3,8 @@
 
 #include "core/model/fields.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 /// One step of a change.
@@ -38,11 +40,28 @@ Edit insertRecord(const Record& record) {
 }
 Edit removeRecord(RecordKind kind, Id id);
 
-/// Applies the change, or leaves `installation` as it was and says why not. Removing a record removes what belongs to
-/// it (a board its circuits, a circuit its equipment and readings).
+/// Sets fields of one record in order, up to the first that is unknown or cannot hold its value; says which.
+template <class Record>
+tl::expected<void, Message> setFields(Record& record, const std::vector<Edit::Value>& values) {
+    for (const Edit::Value& value : values) {
+        const auto fields = fieldsOf<Record>();
+        const auto field =
+            std::ranges::find(fields, value.key, [](const Field<Record>& f) { return f.info.key; });
+        if (field == fields.end())
+            return tl::unexpected(
+                Message{"change.unknown-field", {value.key, std::string(RecordTraits<Record>::name)}});
+        if (auto done = field->set(record, value.text); !done) return done;
+    }
+    return {};
+}
+
+/// Applies the change, or leaves `installation` as it was and says why not. Removing a record removes what
+/// belongs to it (a board its circuits, a circuit its equipment and readings).
 tl::expected<void, Message> apply(Installation& installation, const Change& change);
 
-/// What a person typed into a field, as its stored form; or the reason why it cannot be a value of that field.
-tl::expected<std::string, Message> parseField(const FieldInfo& field, std::string_view typed, const NumberFormat& format);
+/// What a person typed into a field, as its stored form; or the reason why it cannot be a value of that
+/// field.
+tl::expected<std::string, Message> parseField(const FieldInfo& field, std::string_view typed,
+                                              const NumberFormat& format);
 
 } // namespace loopwright

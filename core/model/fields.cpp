@@ -296,28 +296,15 @@ std::span<const Field<Photo>> fieldsOf<Photo>() {
     return fields;
 }
 
-namespace {
-
-/// Calls `action` with a value-initialised record of that kind.
-template <class Action>
-void withKind(RecordKind kind, Action&& action) {
-    if (kind == RecordKind::Site) return action(Site{});
-    forEachRowKind([&](auto record) {
-        if (RecordTraits<decltype(record)>::kind == kind) action(std::move(record));
-    });
-}
-
-} // namespace
-
 std::string_view recordName(RecordKind kind) {
     std::string_view name;
-    withKind(kind, [&](auto record) { name = RecordTraits<decltype(record)>::name; });
+    withRecordOf(kind, [&](auto record) { name = RecordTraits<decltype(record)>::name; });
     return name;
 }
 
 const FieldInfo* fieldInfo(RecordKind kind, std::string_view key) {
     const FieldInfo* info = nullptr;
-    withKind(kind, [&](auto record) {
+    withRecordOf(kind, [&](auto record) {
         for (const auto& candidate : fieldsOf<decltype(record)>())
             if (candidate.info.key == key) info = &candidate.info;
     });
@@ -327,7 +314,7 @@ const FieldInfo* fieldInfo(RecordKind kind, std::string_view key) {
 std::optional<std::string> fieldText(const Installation& installation, RecordKind kind, Id id,
                                      std::string_view key) {
     std::optional<std::string> stored;
-    withKind(kind, [&](auto blank) {
+    withRecordOf(kind, [&](auto blank) {
         using Record = decltype(blank);
         const Record* row = nullptr;
         if constexpr (std::is_same_v<Record, Site>)

@@ -117,6 +117,15 @@ void forEachRowKind(Visitor&& visit) {
     visit(Photo{});
 }
 
+/// Calls `action` with a value-initialised record of that kind.
+template <class Action>
+void withRecordOf(RecordKind kind, Action&& action) {
+    if (kind == RecordKind::Site) return action(Site{});
+    forEachRowKind([&](auto record) {
+        if (RecordTraits<decltype(record)>::kind == kind) action(std::move(record));
+    });
+}
+
 std::string_view recordName(RecordKind kind);
 /// The field's description, or nullptr if the record kind has no such key.
 const FieldInfo* fieldInfo(RecordKind kind, std::string_view key);
