@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "db/photos.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <sodium.h>
+
+#include <array>
+
+namespace loopwright {
+
+std::string digestOf(std::span<const std::byte> bytes) {
+    std::array<unsigned char, crypto_hash_sha256_BYTES> digest{};
+    crypto_hash_sha256(digest.data(), reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
+    std::array<char, 2 * crypto_hash_sha256_BYTES + 1> digits{};
+    sodium_bin2hex(digits.data(), digits.size(), digest.data(), digest.size());
+    return digits.data();
+}
+
+std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
+                      std::string_view mediaType) {
+    std::string digest = digestOf(bytes);
+    SQLite::Statement insert(database, "INSERT INTO photo_blob (digest, mediaType, bytes) VALUES (?, ?, ?) "
+                                       "ON CONFLICT (digest) DO NOTHING");
+    insert.bind(1, digest);
+    insert.bind(2, std::string(mediaType));
+    insert.bindNoCopy(3, bytes.data(), static_cast<int>(bytes.size()));
+    insert.exec();
+    return digest;
+}
+
+std::optional<PhotoBytes> keptPhoto(SQLite::Database& database, std::string_view digest) {
+    SQLite::Statement select(database, "SELECT mediaType, bytes FROM photo_blob WHERE digest = ?");
+    select.bind(1, std::string(digest));
+    if (!select.executeStep()) return std::nullopt;
+    const SQLite::Column blob = select.getColumn(1);
+    const auto* bytes = static_cast<const std::byte*>(blob.getBlob());
+    return PhotoBytes{select.getColumn(0).getString(), {bytes, bytes + blob.getBytes()}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "db/workbook.h"
+
+#include <SQLiteCpp/Database.h>
+
+namespace loopwright {
+
+/// SHA-256, as 64 hexadecimal digits.
+std::string digestOf(std::span<const std::byte> bytes);
+/// Keeps the bytes under their digest, once.
+std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
+                      std::string_view mediaType);
+/// Nothing when that digest is not kept here.
+std::optional<PhotoBytes> keptPhoto(SQLite::Database& database, std::string_view digest);
+
+} // namespace loopwright
