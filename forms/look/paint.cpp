@@ -70,15 +70,14 @@ void drawMarginBar(QPainter& painter, const QRectF& place, std::optional<double>
     const double limit = place.left() + place.width() * limitPlace;
     const Crisp crisp(painter);
     painter.fillRect(QRectF(bar.left(), bar.center().y() - unit / 2, bar.width(), unit), look.lineStrong);
-    if (margin) {
-        const double used = std::clamp(1 - *margin, 0.0, 1 / limitPlace);
-        const double end = place.left() + place.width() * limitPlace * used;
-        painter.fillRect(QRectF(bar.topLeft(), QPointF(std::min(end, limit), bar.bottom())), colour);
-        if (end > limit) {
-            const QRectF past(QPointF(limit, bar.top()), QPointF(end, bar.bottom()));
-            drawHatch(painter, past, Hatch::Rising, colour, 4 * unit, 1.2 * unit);
-            fillFrame(painter, past, unit, colour);
-        }
+    if (!margin) return;
+    const double used = std::clamp(1 - *margin, 0.0, 1 / limitPlace);
+    const double end = place.left() + place.width() * limitPlace * used;
+    painter.fillRect(QRectF(bar.topLeft(), QPointF(std::min(end, limit), bar.bottom())), colour);
+    if (end > limit) {
+        const QRectF past(QPointF(limit, bar.top()), QPointF(end, bar.bottom()));
+        drawHatch(painter, past, Hatch::Rising, colour, 5 * unit, unit);
+        fillFrame(painter, past, unit, colour);
     }
     painter.fillRect(QRectF(limit - unit, place.top(), 2 * unit, place.height()), look.ink);
 }

@@ -8,7 +8,6 @@
 #include <QPushButton>
 #include <QStyleOption>
 #include <QToolButton>
-#include <QTreeView>
 
 namespace loopwright {
 
@@ -143,13 +142,12 @@ void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         drawLineEdit(*option, *painter, widget);
         return;
     case PE_FrameLineEdit:
-        return; // the panel has drawn it
-    case PE_PanelItemViewRow:
+        return;               // the panel has drawn it
+    case PE_PanelItemViewRow: // what is left of a tree's item; the item follows
         if (selected) controls::drawSelection(*painter, option->rect, true, look_);
         return;
     case PE_PanelItemViewItem:
-        if (selected && !qobject_cast<const QTreeView*>(widget))
-            controls::drawSelection(*painter, option->rect, false, look_);
+        if (selected) controls::drawSelection(*painter, option->rect, false, look_);
         return;
     default:
         break;

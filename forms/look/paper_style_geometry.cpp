@@ -4,6 +4,11 @@
 #include <QStyleOption>
 
 namespace loopwright {
+namespace {
+
+constexpr int textInset = 5; ///< between a field's edge and its text, besides what Fusion leaves
+
+} // namespace
 
 /// Without the arrow buttons at the ends: the whole length is the groove.
 QRect PaperStyle::scrollBarRect(const QStyleOptionSlider& option, SubControl part) const {
@@ -37,12 +42,22 @@ QRect PaperStyle::scrollBarRect(const QStyleOptionSlider& option, SubControl par
     }
 }
 
+QRect PaperStyle::subElementRect(SubElement element, const QStyleOption* option,
+                                 const QWidget* widget) const {
+    const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+    const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+    if (element == SE_LineEditContents && frame && frame->lineWidth > 0)
+        return rect.adjusted(textInset, 0, -textInset, 0);
+    return rect;
+}
+
 QRect PaperStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
                                  const QWidget* widget) const {
     if (const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
         bar && control == CC_ScrollBar)
         return scrollBarRect(*bar, part);
-    return QProxyStyle::subControlRect(control, option, part, widget);
+    const QRect rect = QProxyStyle::subControlRect(control, option, part, widget);
+    return part == SC_ComboBoxEditField && control == CC_ComboBox ? rect.adjusted(textInset, 0, 0, 0) : rect;
 }
 
 QSize PaperStyle::sizeFromContents(ContentsType contents, const QStyleOption* option, const QSize& size,
@@ -50,8 +65,10 @@ QSize PaperStyle::sizeFromContents(ContentsType contents, const QStyleOption* op
     constexpr int fieldHeight = 28, menuItemHeight = 26, menuBarPadding = 20, tabHeight = 32;
     QSize result = QProxyStyle::sizeFromContents(contents, option, size, widget);
     switch (contents) {
-    case CT_PushButton:
     case CT_LineEdit:
+        result.rwidth() += 2 * textInset;
+        [[fallthrough]];
+    case CT_PushButton:
     case CT_ComboBox:
     case CT_SpinBox:
         result.setHeight(qMax(result.height(), type_.scaled(fieldHeight)));
