@@ -104,7 +104,6 @@ int PaperStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
     case PM_IndicatorHeight:
     case PM_ExclusiveIndicatorWidth:
     case PM_ExclusiveIndicatorHeight:
-        return type_.scaled(16);
     case PM_SmallIconSize:
     case PM_ButtonIconSize:
         return type_.scaled(16);
