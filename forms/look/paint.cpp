@@ -6,6 +6,7 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopwright {
 namespace {
@@ -55,10 +56,12 @@ void drawHatch(QPainter& painter, const QRectF& area, Hatch direction, const QCo
     painter.setClipRect(area, Qt::IntersectClip);
     painter.setPen(QPen(colour, width));
     const double lean = area.height();
-    for (double x = area.left() - lean; x < area.right() + lean; x += pitch) {
-        const bool rises = direction == Hatch::Rising;
-        painter.drawLine(QPointF(x, rises ? area.bottom() : area.top()),
-                         QPointF(x + lean, rises ? area.top() : area.bottom()));
+    const double from = direction == Hatch::Rising ? area.bottom() : area.top();
+    const double to = direction == Hatch::Rising ? area.top() : area.bottom();
+    const int lines = static_cast<int>(std::ceil((area.width() + lean) / pitch));
+    for (int i = 0; i <= lines; ++i) {
+        const double x = area.left() - lean + i * pitch;
+        painter.drawLine(QPointF(x, from), QPointF(x + lean, to));
     }
     painter.restore();
 }

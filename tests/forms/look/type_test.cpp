@@ -35,7 +35,7 @@ TEST(Type, HasEverySignThatIsWritten) {
         const QRawFont font = QRawFont::fromFont(slanted ? italic(figures) : figures);
         for (const QChar sign : QStringLiteral("Ω°²√θτΔ≤≥±×÷·‹~=−’…\u00A0\u2009∞"))
             EXPECT_TRUE(font.supportsCharacter(sign))
-                << "U+" << std::hex << sign.unicode() << " slanted " << slanted;
+                << "U+" << std::hex << static_cast<int>(sign.unicode()) << " slanted " << slanted;
     }
 }
 
