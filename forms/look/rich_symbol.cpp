@@ -104,8 +104,8 @@ class Reader {
     std::vector<SymbolRun> runs_;
 };
 
-QFont fontOf(const SymbolRun& run, QFont font) {
-    font.setItalic(run.italic);
+QFont fontOf(const SymbolRun& run, QFont font, Slant slant) {
+    font.setItalic(run.italic && slant == Slant::Quantities);
     if (run.level == Level::Line) return font;
     if (font.pixelSize() > 0)
         font.setPixelSize(qMax(1, qRound(font.pixelSize() * smallScale)));
@@ -143,19 +143,20 @@ QString richSymbol(QStringView notation) {
     return html;
 }
 
-double symbolWidth(QStringView notation, const QFont& font, QPaintDevice* device) {
+double symbolWidth(QStringView notation, const QFont& font, QPaintDevice* device, Slant slant) {
     double width = 0;
     for (const SymbolRun& run : symbolRuns(notation))
-        width += metricsOf(fontOf(run, font), device).horizontalAdvance(run.text);
+        width += metricsOf(fontOf(run, font, slant), device).horizontalAdvance(run.text);
     return width;
 }
 
-double drawSymbol(QPainter& painter, const QPointF& baseLine, QStringView notation, const QFont& font) {
+double drawSymbol(QPainter& painter, const QPointF& baseLine, QStringView notation, const QFont& font,
+                  Slant slant) {
     const double em = emOf(font, painter.device());
     QPointF at = baseLine;
     painter.save();
     for (const SymbolRun& run : symbolRuns(notation)) {
-        const QFont runFont = fontOf(run, font);
+        const QFont runFont = fontOf(run, font, slant);
         const double shift = run.level == Level::Below   ? dropBelow * em
                              : run.level == Level::Above ? -riseAbove * em
                                                          : 0;

@@ -28,10 +28,15 @@ std::vector<SymbolRun> symbolRuns(QStringView notation);
 /// For labels and documents that read HTML.
 QString richSymbol(QStringView notation);
 
+/// Whether lone letters are taken for quantities. In the heads of a table they are units: "m", "A".
+enum class Slant : std::uint8_t { Quantities, Upright };
+
 /// How wide drawSymbol draws it. `device` is what it will be drawn on; null: the screen.
-double symbolWidth(QStringView notation, const QFont& font, QPaintDevice* device = nullptr);
+double symbolWidth(QStringView notation, const QFont& font, QPaintDevice* device = nullptr,
+                   Slant slant = Slant::Quantities);
 
 /// Draws it with the painter's pen, from the left end of the base line; returns the width used.
-double drawSymbol(QPainter& painter, const QPointF& baseLine, QStringView notation, const QFont& font);
+double drawSymbol(QPainter& painter, const QPointF& baseLine, QStringView notation, const QFont& font,
+                  Slant slant = Slant::Quantities);
 
 } // namespace loopwright
