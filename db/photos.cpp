@@ -23,7 +23,9 @@ std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> byt
                                        "ON CONFLICT (digest) DO NOTHING");
     insert.bind(1, digest);
     insert.bind(2, std::string(mediaType));
-    insert.bindNoCopy(3, bytes.data(), static_cast<int>(bytes.size()));
+    const void* start =
+        bytes.empty() ? static_cast<const void*>("") : bytes.data(); // a null pointer would be NULL
+    insert.bindNoCopy(3, start, static_cast<int>(bytes.size()));
     insert.exec();
     return digest;
 }

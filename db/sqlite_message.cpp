@@ -15,6 +15,9 @@ Message messageFor(const SQLite::Exception& refusal, const std::filesystem::path
         return about("workbook.id-taken", path);
     case SQLITE_CONSTRAINT_NOTNULL:
         return about("workbook.owner-missing", path);
+    case SQLITE_READONLY_CANTINIT:
+    case SQLITE_READONLY_DIRECTORY:
+        return about("workbook.folder-read-only", path);
     default:
         break;
     }

@@ -42,6 +42,10 @@ std::span<const Phrase> workbook() {
                 "Phrases",
                 "There is no room left on the disk for {0}. Make room, then try again; nothing was changed."),
             "file"},
+        Phrase{"workbook.folder-read-only",
+               LOOPWRIGHT_PHRASE("Phrases", "The folder of {0} may be read but not written. Allow writing "
+                                            "there, or open a copy in a folder of yours."),
+               "file"},
         Phrase{"workbook.id-taken",
                LOOPWRIGHT_PHRASE("Phrases",
                                  "{0} has a record with one of these ids already; nothing was changed."),

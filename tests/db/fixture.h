@@ -15,6 +15,9 @@ inline const std::chrono::sys_seconds testInstant =
 /// A folder, a fixed time and fixed ids to keep workbooks by.
 class WorkbookTest : public testing::Test {
   protected:
+    WorkbookTest() = default;
+    explicit WorkbookTest(const std::filesystem::path& parent)
+      : folder(parent) {}
     Surroundings surroundings(std::string who = "A. Tester") {
         return {{std::move(who)}, clock, journalIds, std::chrono::milliseconds{20}, {}};
     }
@@ -28,6 +31,13 @@ class WorkbookTest : public testing::Test {
     FixedClock clock{testInstant};
     SequentialIds journalIds{1'000'000};
     SequentialIds ids{1};
+};
+
+/// For properties, which are tried with many workbooks or many changes.
+class WorkbookProperty : public WorkbookTest {
+  protected:
+    WorkbookProperty()
+      : WorkbookTest(memoryFolder()) {}
 };
 
 /// One record of every kind, and a board that is fed from a circuit of another.

@@ -67,7 +67,7 @@ TEST_F(WorkbookTest, ValueThatCannotBeReadIsNamed) {
               "workbook.unreadable-value [record.circuit] [field.circuit.wiring.lineSize_mm2] [thick]");
 }
 
-TEST_F(WorkbookTest, AnythingTheCatalogueAllowsComesBack) {
+TEST_F(WorkbookProperty, AnythingTheCatalogueAllowsComesBack) {
     Workbook book = create();
     EXPECT_TRUE(rc::check([&] {
         const Installation added = arbitrary::installation(ids);

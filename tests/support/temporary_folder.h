@@ -8,11 +8,18 @@
 
 namespace loopwright {
 
+/// Where files are kept in memory, if the system offers that: waiting for the disk would be most of a test
+/// that commits thousands of times.
+inline std::filesystem::path memoryFolder() {
+    const std::filesystem::path memory = "/dev/shm";
+    return std::filesystem::is_directory(memory) ? memory : std::filesystem::temp_directory_path();
+}
+
 /// An empty folder that goes, with everything in it, when the test is over.
 class TemporaryFolder {
   public:
-    TemporaryFolder() {
-        std::string name = (std::filesystem::temp_directory_path() / "loopwright-XXXXXX").string();
+    explicit TemporaryFolder(const std::filesystem::path& parent = std::filesystem::temp_directory_path()) {
+        std::string name = (parent / "loopwright-XXXXXX").string();
         if (!mkdtemp(name.data())) throw std::runtime_error("no temporary folder could be made");
         path_ = name;
     }
