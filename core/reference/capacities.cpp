@@ -138,9 +138,9 @@ const CapacityTables::FactorRow* factorUpTo(const CapacityTables& tables, std::s
 
 /// The factor of the largest published value.
 const CapacityTables::FactorRow* lastFactor(const CapacityTables& tables, std::string_view kind) {
-    const auto kinds = std::ranges::equal_range(tables.factors, kind, {},
-                                                [](const auto& row) { return std::string_view(row.kind); });
-    return kinds.empty() ? nullptr : &kinds.back();
+    const auto next = std::ranges::upper_bound(tables.factors, kind, {},
+                                               [](const auto& row) { return std::string_view(row.kind); });
+    return next == tables.factors.begin() || std::prev(next)->kind != kind ? nullptr : &*std::prev(next);
 }
 
 std::optional<Sourced<Ratio>> sourced(const CapacityTables::FactorRow* row) {
@@ -205,7 +205,7 @@ std::vector<CrossSection> ReferenceTables::standardSizes(Material material) cons
     for (const auto& row : tables_->capacities.capacities)
         if (row.cable.material == material) sizes.push_back(row.cable.size);
     std::ranges::sort(sizes);
-    sizes.erase(std::ranges::unique(sizes).begin(), sizes.end());
+    sizes.erase(std::unique(sizes.begin(), sizes.end()), sizes.end());
     return sizes;
 }
 

@@ -28,8 +28,8 @@ const FusingRow* fusing(const DeviceData& data, Current rated) {
 
 /// Published points of one rating.
 std::span<const FusePoint> pointsOf(const DeviceData& data, Current rated) {
-    const auto range = std::ranges::equal_range(data.points, rated, {}, &FusePoint::rated);
-    return {range.begin(), range.end()};
+    return {std::ranges::lower_bound(data.points, rated, {}, &FusePoint::rated),
+            std::ranges::upper_bound(data.points, rated, {}, &FusePoint::rated)};
 }
 
 const GateRow* gates(const DeviceData& data, Current rated) {
@@ -42,39 +42,38 @@ enum class Promise { NotBefore, OperatedBy, Curve };
 /// Calls take(promise, point, source) for everything that is published about one rating.
 template <class Take>
 void forPromises(const DeviceData& data, Current rated, Take take) {
+    using physics::TimeCurrent;
     for (const TripRow& row : data.trips) {
         if (!holdsFor(row, rated)) continue;
-        if (row.notBefore)
-            take(Promise::NotBefore, physics::TimeCurrent{rated * row.low, *row.notBefore}, row.source);
-        if (row.notAfter)
-            take(Promise::OperatedBy, physics::TimeCurrent{rated * row.high, *row.notAfter}, row.source);
+        if (row.notBefore) take(Promise::NotBefore, TimeCurrent{rated * row.low, *row.notBefore}, row.source);
+        if (row.notAfter) take(Promise::OperatedBy, TimeCurrent{rated * row.high, *row.notAfter}, row.source);
     }
     if (const FusingRow* row = fusing(data, rated)) {
-        if (row->nonFusing)
-            take(Promise::NotBefore, physics::TimeCurrent{rated * *row->nonFusing, row->conventionalTime},
-                 row->source);
-        take(Promise::OperatedBy, physics::TimeCurrent{rated * row->fusing, row->conventionalTime},
-             row->source);
+        const Time time = row->conventionalTime;
+        if (row->nonFusing) take(Promise::NotBefore, TimeCurrent{rated * *row->nonFusing, time}, row->source);
+        take(Promise::OperatedBy, TimeCurrent{rated * row->fusing, time}, row->source);
     }
     if (const GateRow* row = gates(data, rated)) {
-        for (const auto& point : row->notBefore)
+        for (const TimeCurrent& point : row->notBefore)
             take(Promise::NotBefore, point, row->source);
-        for (const auto& point : row->operatedBy)
+        for (const TimeCurrent& point : row->operatedBy)
             take(Promise::OperatedBy, point, row->source);
     }
     for (const FusePoint& row : pointsOf(data, rated)) {
         if (row.notBefore)
-            take(Promise::NotBefore, physics::TimeCurrent{row.point.current, *row.notBefore}, row.source);
+            take(Promise::NotBefore, TimeCurrent{row.point.current, *row.notBefore}, row.source);
         take(row.isZone ? Promise::OperatedBy : Promise::Curve, row.point, row.source);
     }
 }
 
-std::vector<LoopRow>::const_iterator findLoop(const std::vector<LoopRow>& loops, Current rated, Time time,
-                                              const auto& fits) {
-    const auto range = std::ranges::equal_range(
-        loops, std::pair(rated, time), {}, [](const LoopRow& row) { return std::pair(row.rated, row.time); });
-    const auto found = std::find_if(range.begin(), range.end(), fits);
-    return found == range.end() ? loops.end() : found;
+/// The first row of this rating and time that `fits`.
+template <class Fits>
+const LoopRow* findLoop(const std::vector<LoopRow>& loops, Current rated, Time time, Fits fits) {
+    const auto key = [](const LoopRow& row) { return std::pair(row.rated, row.time); };
+    auto row = std::ranges::lower_bound(loops, std::pair(rated, time), {}, key);
+    for (; row != loops.end() && key(*row) == std::pair(rated, time); ++row)
+        if (fits(*row)) return &*row;
+    return nullptr;
 }
 
 } // namespace
@@ -132,15 +131,15 @@ std::optional<Sourced<Resistance>> ReferenceTables::permittedLoop(const RuleSet&
                                                                   Time time) const {
     const std::vector<LoopRow>& loops = tables_->devices.of(family).loops;
     if (!rules.loopTableEdition.empty()) {
-        const auto printed = findLoop(loops, rated, time, [&](const LoopRow& row) {
-            return row.edition == rules.loopTableEdition && row.lineToEarth == lineToEarth;
+        const LoopRow* row = findLoop(loops, rated, time, [&](const LoopRow& printed) {
+            return printed.edition == rules.loopTableEdition && printed.lineToEarth == lineToEarth;
         });
-        if (printed != loops.end()) return Sourced<Resistance>{printed->loop, printed->source};
-        const auto computed = findLoop(loops, rated, time, [&](const LoopRow& row) {
-            return row.computed && row.lineToEarth == lineToEarth &&
-                   row.voltageFactor == rules.voltageFactorMin;
-        });
-        if (computed != loops.end()) return Sourced<Resistance>{computed->loop, computed->source};
+        if (!row)
+            row = findLoop(loops, rated, time, [&](const LoopRow& other) {
+                return other.computed && other.lineToEarth == lineToEarth &&
+                       other.voltageFactor == rules.voltageFactorMin;
+            });
+        if (row) return Sourced<Resistance>{row->loop, row->source};
     }
     const auto operating = operatingCurrent(family, rated, time);
     if (!operating) return std::nullopt;

@@ -250,7 +250,7 @@ void readEnergies(DeviceTables& tables) {
 
 void sortData(DeviceData& data) {
     std::ranges::sort(data.ratings);
-    data.ratings.erase(std::ranges::unique(data.ratings).begin(), data.ratings.end());
+    data.ratings.erase(std::unique(data.ratings.begin(), data.ratings.end()), data.ratings.end());
     std::ranges::stable_sort(data.loops, {},
                              [](const LoopRow& row) { return std::pair(row.rated, row.time); });
     std::ranges::stable_sort(

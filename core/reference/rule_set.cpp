@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
+#include <functional>
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
@@ -202,7 +203,8 @@ std::vector<RuleSet> builtInRuleSets() {
             throw std::runtime_error(fmt::format("{} does not hold together: {}", path, set.error().key));
         sets.push_back(std::move(*set));
     }
-    std::ranges::stable_partition(sets, [](const RuleSet& set) { return set.key == defaultRuleSet; });
+    std::ranges::stable_sort(sets, std::greater{},
+                             [](const RuleSet& set) { return set.key == defaultRuleSet; });
     return sets;
 }
 
