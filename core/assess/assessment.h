@@ -38,11 +38,11 @@ struct Assessment {
 
 /// Runs every check over a visit. The result depends on nothing but the arguments.
 /// A visit that the installation does not have gives an Assessment without findings.
-Assessment assess(const Installation& installation, Id visit, const ReferenceTables& tables, const RuleSet& rules,
-                  Detail detail = Detail::Full);
+Assessment assess(const Installation& installation, Id visit, const ReferenceTables& tables,
+                  const RuleSet& rules, Detail detail = Detail::Full);
 
-/// Not fit when an observation of the visit that is not put right says Make safe, Put right or Look further, or when a
-/// finding fails.
+/// Not fit when an observation of the visit that is not put right says Make safe, Put right or Look further,
+/// or when a finding fails.
 Answer answer(const Installation& installation, const Assessment& assessment);
 
 /// How much of the visit was read: cells that are filled against cells that apply.

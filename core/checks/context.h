@@ -10,33 +10,55 @@
 
 namespace loopwright {
 
-/// Everything that a check of one circuit may look at, looked up once. The pointers are valid while the installation is;
+/// What every check of a visit may look at. The pointers here and below are valid while the installation is;
 /// those that may be absent are nullptr when the record does not exist.
-struct CircuitContext {
+struct VisitContext {
     const Installation& installation;
     const ReferenceTables& tables;
     const RuleSet& rules;
     Detail detail;
     const Visit& visit;
-    const Board& board;
-    const Circuit& circuit;
     const Supply* supply;
     const SupplyReading* supplyReading;
-    const BoardReading* boardReading;
+};
+
+/// A circuit with what is recorded about it.
+struct CircuitRecords {
+    const Circuit& circuit;
     const CircuitReading* reading;
-    const Circuit* feeder;              ///< the circuit that feeds the board
-    std::vector<const Equipment*> equipment;
-    const DeviceFamily* family;         ///< of the circuit's device; nullptr when unknown
-    Earthing earthing;                  ///< in force at this board: its own electrode makes it TT
+    std::span<const Equipment* const> equipment;
+    const DeviceFamily* family; ///< of the circuit's device; nullptr when unknown
 };
 
-/// A check of one circuit: a pure function of its context. One file a check, listed in checks/registry.cpp.
-using CircuitCheck = Finding (*)(const CircuitContext&);
+/// A circuit on the way from the supply to a board, and the board that it starts at.
+struct Feeder : CircuitRecords {
+    const Board& board;
+    const BoardReading* boardReading;
+};
 
+/// Everything that a check of one board may look at.
+struct BoardContext : VisitContext {
+    const Board& board;
+    const BoardReading* boardReading;
+    std::span<const Feeder> feeders; ///< from this board to the supply, the nearest first
+    Earthing earthing;               ///< in force here: an electrode of its own makes a board TT
+    const Board* earthedAt; ///< the board whose own electrode is in force; nullptr: the supply's earth is
+    const BoardReading* earthedAtReading;
+};
+
+/// Everything that a check of one circuit may look at.
+struct CircuitContext : BoardContext, CircuitRecords {};
+
+/// A check is a pure function of its context. One file a check, listed in checks/registry.cpp by a stable
+/// key.
+template <class Context>
 struct RegisteredCheck {
-    std::string_view key; ///< stable: "load-device"
-    CircuitCheck run;
+    std::string_view key; ///< "load-device"
+    Finding (*run)(const Context&);
 };
-std::span<const RegisteredCheck> circuitChecks();
+std::span<const RegisteredCheck<CircuitContext>> circuitChecks();
+std::span<const RegisteredCheck<BoardContext>> boardChecks();
+/// `supply` of the context is never nullptr.
+std::span<const RegisteredCheck<VisitContext>> supplyChecks();
 
 } // namespace loopwright

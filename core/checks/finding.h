@@ -22,7 +22,7 @@ std::string_view verdictKey(Verdict verdict);
 
 /// How much a check writes down.
 enum class Detail : std::uint8_t {
-    VerdictOnly, ///< no sentences, no workings
+    VerdictOnly, ///< verdict, margin, result and limit alone: no sentence, no working, no missing inputs
     Full,
 };
 
@@ -56,8 +56,8 @@ struct Working {
     std::optional<Measure> result;
     Relation relation = Relation::AtMost;
     std::optional<Measure> limit;
-    Source source;      ///< of the rule that sets the limit
-    std::string clause; ///< "433.1.1"
+    Source source;                  ///< of the rule that sets the limit
+    std::string clause;             ///< "433.1.1"
     bool restsOnAssumption = false; ///< a term is assumed, and so is the answer
     friend bool operator==(const Working&, const Working&) = default;
 };
@@ -74,7 +74,8 @@ struct Finding {
     Subject subject;
     std::string_view check; ///< stable key: "load-device"; static storage
     Verdict verdict = Verdict::DoesNotApply;
-    std::optional<double> margin; ///< share of the limit still free: 0.25 is a quarter; below 0 the limit is passed
+    std::optional<double>
+        margin; ///< share of the limit still free: 0.25 is a quarter; below 0 the limit is passed
     std::optional<Measure> result;
     std::optional<Measure> limit;
     std::vector<MissingInput> missing;

@@ -41,6 +41,25 @@ void readResidual(LimitTables& tables) {
     });
 }
 
+/// Rows of earthing_supply.csv that limits are taken from, by parameter and case.
+void readSupply(LimitTables& tables) {
+    csv::read("earthing_supply.csv", std::array{"parameter", "case", "value", "basis", "source"},
+              [&](const csv::Row& row) {
+                  const auto value = row.optionalNumber("value");
+                  if (!value) return;
+                  const auto is = [&](std::string_view parameter, std::string_view which) {
+                      return row.text("parameter") == parameter && row.text("case") == which;
+                  };
+                  const Sourced<Resistance> figure{ohms(*value), csv::sourceOf(row, "basis")};
+                  if (is("Ze typical declared maximum", "TN-C-S (PME)"))
+                      tables.externalLoops.push_back({Earthing::TnCS, figure});
+                  if (is("Ze typical declared maximum", "TN-S"))
+                      tables.externalLoops.push_back({Earthing::TnS, figure});
+                  if (is("electrode resistance", "stable electrode, practical upper value"))
+                      tables.stableElectrode = figure;
+              });
+}
+
 void readItems(LimitTables& tables) {
     csv::read("inspection_items.csv", std::array{"key", "group", "text", "pointer"},
               [&](const csv::Row& row) {
@@ -55,6 +74,7 @@ LimitTables LimitTables::read() {
     LimitTables tables;
     readInsulation(tables);
     readResidual(tables);
+    readSupply(tables);
     readItems(tables);
     return tables;
 }
@@ -71,6 +91,16 @@ std::optional<ResidualLimit> ReferenceTables::residualLimit(ResidualDelay delay,
     const auto found = std::ranges::find_if(
         rows, [&](const auto& row) { return row.delay == delay && row.multiple == multiple; });
     return found == rows.end() ? std::nullopt : std::optional(found->limit);
+}
+
+std::optional<Sourced<Resistance>> ReferenceTables::declaredExternalLoop(Earthing earthing) const {
+    const auto& rows = tables_->limits.externalLoops;
+    const auto found = std::ranges::find(rows, earthing, &LimitTables::ExternalLoopRow::earthing);
+    return found == rows.end() ? std::nullopt : std::optional(found->declared);
+}
+
+const Sourced<Resistance>& ReferenceTables::stableElectrode() const {
+    return tables_->limits.stableElectrode;
 }
 
 std::span<const InspectionItem> ReferenceTables::inspectionItems() const {

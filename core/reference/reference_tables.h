@@ -162,6 +162,10 @@ class ReferenceTables {
     std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;
     /// At `multiple` times the rated residual current.
     std::optional<ResidualLimit> residualLimit(ResidualDelay delay, double multiple) const;
+    /// The largest external loop that distributors usually declare for this earthing; none for an electrode.
+    std::optional<Sourced<Resistance>> declaredExternalLoop(Earthing earthing) const;
+    /// The practical limit above which an earth electrode may be unstable.
+    const Sourced<Resistance>& stableElectrode() const;
     std::span<const InspectionItem> inspectionItems() const;
 
   private:

@@ -106,9 +106,16 @@ constexpr std::array numericLimits{
     NumericLimit{"ringTolerance", [](RuleSet& r, double v) { r.ringTolerance = v; }},
     NumericLimit{"ringProtectiveTolerance", [](RuleSet& r, double v) { r.ringProtectiveTolerance = v; }},
     NumericLimit{"ringRatedCurrent_A", [](RuleSet& r, double v) { r.ringRatedCurrent = amperes(v); }},
+    NumericLimit{"ringLeastCapacity_A", [](RuleSet& r, double v) { r.ringLeastCapacity = amperes(v); }},
     NumericLimit{"ringLeastSize_mm2", [](RuleSet& r, double v) { r.ringLeastSize = squareMillimetres(v); }},
 };
 constexpr std::string_view disconnectionKey = "disconnection";
+constexpr std::string_view conventionalByRatingKey = "conventionalByRating";
+
+bool isLimit(std::string_view key) {
+    return key == disconnectionKey || key == conventionalByRatingKey ||
+           std::ranges::find(numericLimits, key, &NumericLimit::key) != numericLimits.end();
+}
 
 /// One of the words that a text may be.
 template <class E>
@@ -141,10 +148,10 @@ void readLimits(RuleSet& rules, const Node& limits) {
         limit.set(rules, read(limit.key).number());
     for (const Node& row : read(disconnectionKey).list())
         rules.disconnection.push_back(readRow(row));
+    for (const Node& family : read(conventionalByRatingKey).list())
+        rules.conventionalByRating.push_back(family.text());
     for (const auto& item : limits.object().items())
-        if (item.key() != disconnectionKey && std::ranges::find(numericLimits, std::string_view(item.key()),
-                                                                &NumericLimit::key) == numericLimits.end())
-            limits.at(item.key()).refuse("rule-set.unknown");
+        if (!isLimit(item.key())) limits.at(item.key()).refuse("rule-set.unknown");
 }
 
 RuleSet read(const Node& root) {

@@ -61,7 +61,10 @@ struct RuleSet {
     Ratio ringTolerance = 0.05;      ///< by which r_1 and r_n may differ
     Ratio ringProtectiveTolerance = 0.15;
     Current ringRatedCurrent;
+    Current ringLeastCapacity; ///< of each leg, in its installation
     CrossSection ringLeastSize;
+    /// Families for which I_n <= I_z is taken to meet I_2 <= conventionalFactor I_z as well.
+    std::vector<std::string> conventionalByRating;
 
     /// Clause numbers by purpose ("overload", "loop", "insulation", ...) for the working's last line.
     struct Clause {

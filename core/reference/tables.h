@@ -148,7 +148,13 @@ struct LimitTables {
         double multiple = 1;
         ResidualLimit limit;
     };
+    struct ExternalLoopRow {
+        Earthing earthing = Earthing::Unknown;
+        Sourced<Resistance> declared;
+    };
     std::vector<InsulationRow> insulation;
+    std::vector<ExternalLoopRow> externalLoops;
+    Sourced<Resistance> stableElectrode;
     std::vector<ResidualRow> residual;
     std::vector<InspectionItem> items;
 

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/visit_records.h"
+
+namespace loopwright {
+namespace {
+
+template <class Map>
+typename Map::mapped_type foundIn(const Map& map, Id id) {
+    const auto found = map.find(id);
+    return found == map.end() ? typename Map::mapped_type{} : found->second;
+}
+
+template <class Row>
+std::span<const Row* const> groupIn(const std::unordered_map<Id, std::vector<const Row*>>& groups, Id id) {
+    const auto found = groups.find(id);
+    return found == groups.end() ? std::span<const Row* const>{} : std::span<const Row* const>{found->second};
+}
+
+/// Of several rows about the same subject the first counts, as findReading() has it.
+template <class Row>
+std::unordered_map<Id, const Row*> bySubject(const std::vector<Row>& rows, Id Row::*subject, Id visit) {
+    std::unordered_map<Id, const Row*> found;
+    for (const Row& row : rows)
+        if (row.visit == visit) found.try_emplace(row.*subject, &row);
+    return found;
+}
+
+} // namespace
+
+VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
+                           const ReferenceTables& tables, const RuleSet& rules, Detail detail)
+  : installation_(installation)
+  , visit_(visit)
+  , tables_(tables)
+  , rules_(rules)
+  , detail_(detail)
+  , supplyReadings_(bySubject(installation.supplyReadings, &SupplyReading::supply, visit.id))
+  , boardReadings_(bySubject(installation.boardReadings, &BoardReading::board, visit.id))
+  , circuitReadings_(bySubject(installation.circuitReadings, &CircuitReading::circuit, visit.id)) {
+    for (const Board& board : installation.boards)
+        boards_.try_emplace(board.id, &board);
+    for (const Circuit& circuit : installation.circuits) {
+        circuits_.try_emplace(circuit.id, &circuit);
+        circuitsOfBoard_[circuit.board].push_back(&circuit);
+    }
+    for (const Equipment& equipment : installation.equipment)
+        equipmentOfCircuit_[equipment.circuit].push_back(&equipment);
+    for (const Board& board : installation.boards)
+        feeders_.try_emplace(board.id, feedersOf(board));
+}
+
+std::span<const Circuit* const> VisitRecords::circuitsOf(Id board) const {
+    return groupIn(circuitsOfBoard_, board);
+}
+
+VisitContext VisitRecords::base(const Supply* supply) const {
+    return {installation_,
+            tables_,
+            rules_,
+            detail_,
+            visit_,
+            supply,
+            supply ? foundIn(supplyReadings_, supply->id) : nullptr};
+}
+
+VisitContext VisitRecords::forSupply(const Supply& supply) const {
+    return base(&supply);
+}
+
+CircuitRecords VisitRecords::recordsOf(const Circuit& circuit) const {
+    return {circuit, foundIn(circuitReadings_, circuit.id), groupIn(equipmentOfCircuit_, circuit.id),
+            tables_.deviceFamily(circuit.device.family)};
+}
+
+std::vector<Feeder> VisitRecords::feedersOf(const Board& board) const {
+    std::vector<Feeder> feeders;
+    for (const Board* fed = &board; feeders.size() < installation_.boards.size();) {
+        const Circuit* feeder = foundIn(circuits_, fed->fedFrom);
+        const Board* from = feeder ? foundIn(boards_, feeder->board) : nullptr;
+        if (!from || from == &board) break;
+        feeders.push_back({recordsOf(*feeder), *from, foundIn(boardReadings_, from->id)});
+        fed = from;
+    }
+    return feeders;
+}
+
+BoardContext VisitRecords::forBoard(const Board& board) const {
+    const std::vector<Feeder>& feeders = feeders_.at(board.id);
+    BoardContext context{base(installation_.supplies.empty() ? nullptr : &installation_.supplies.front()),
+                         board,
+                         foundIn(boardReadings_, board.id),
+                         feeders,
+                         Earthing::Unknown,
+                         nullptr,
+                         nullptr};
+    if (context.supply) context.earthing = context.supply->earthing;
+    const Board* earthedAt = board.earthing == BoardEarthing::OwnElectrode ? &board : nullptr;
+    for (auto feeder = feeders.begin(); !earthedAt && feeder != feeders.end(); ++feeder)
+        if (feeder->board.earthing == BoardEarthing::OwnElectrode) earthedAt = &feeder->board;
+    if (earthedAt) {
+        context.earthing = Earthing::Tt;
+        context.earthedAt = earthedAt;
+        context.earthedAtReading = foundIn(boardReadings_, earthedAt->id);
+    }
+    return context;
+}
+
+CircuitContext VisitRecords::forCircuit(const BoardContext& board, const Circuit& circuit) const {
+    return {board, recordsOf(circuit)};
+}
+
+} // namespace loopwright

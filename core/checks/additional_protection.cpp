@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/residual_path.h"
+
+namespace loopwright {
+namespace {
+
+bool mayAskForIt(const Circuit& circuit) {
+    return (circuit.use == CircuitUse::Sockets && circuit.generalSockets) || circuit.outdoors;
+}
+
+} // namespace
+
+/// I_Δn ≤ 30 mA for sockets that anyone may use, and for what is used outdoors (IEC 60364-4-41, 411.3.3). A
+/// delayed device does not count: it is not quick enough for a person.
+Finding checkAdditionalProtection(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"additional-protection">, context, {RecordKind::Circuit, context.circuit.id});
+    if (!mayAskForIt(context.circuit)) return sheet.doesNotApply("check.additional-protection.not-asked");
+    const RuleSet& rules = context.rules;
+    sheet.formula("I_Δn ≤ I_Δn,max");
+    sheet.clause("additional-protection");
+    const auto rated = ratedCurrent(context, sheet);
+    if (!rated) return sheet.conclude();
+    if (*rated > rules.additionalProtectionSocketsUpTo)
+        return sheet.doesNotApply("check.additional-protection.larger");
+
+    sheet.show([&] {
+        return ruleTerm("I_Δn,max", rules.additionalProtection, units::milliampere,
+                        rules.sourceOf("additionalProtection_mA"));
+    });
+    const Measure limit = measure(rules.additionalProtection, units::milliampere);
+    const auto path = mostSensitive(
+        context, [](const ResidualDevice& device) { return device.delay == ResidualDelay::General; });
+    if (!path) {
+        sheet.decide(Verdict::Fails);
+        sheet.phrase(Verdict::Fails, "check.additional-protection.none");
+        return sheet.conclude(limit);
+    }
+    const auto residual = residualCurrent(*path, sheet);
+    if (!residual) return sheet.conclude();
+    sheet.compareRatings(Relation::AtMost, "I_Δn", *residual, rules.additionalProtection, units::milliampere);
+    return sheet.conclude(measure(*residual, units::milliampere), limit);
+}
+
+} // namespace loopwright

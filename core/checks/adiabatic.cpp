@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/fault.h"
+#include "core/physics/heat.h"
+
+namespace loopwright {
+namespace {
+
+ConductorRole protectiveRole(ProtectiveConductor conductor) {
+    switch (conductor) {
+    case ProtectiveConductor::InCable:
+        return ConductorRole::ProtectiveInCable;
+    case ProtectiveConductor::Separate:
+        return ConductorRole::ProtectiveSeparate;
+    case ProtectiveConductor::Armour:
+        return ConductorRole::ProtectiveArmour;
+    case ProtectiveConductor::Conduit:
+        return ConductorRole::ProtectiveConduit;
+    }
+    return ConductorRole::ProtectiveInCable;
+}
+
+std::optional<AdiabaticFactor> factorK(const CircuitContext& context, ConductorRole role, Worksheet& sheet) {
+    const Wiring& wiring = context.circuit.wiring;
+    const auto k = context.tables.adiabaticFactor(role, wiring.material, wiring.insulation);
+    if (!k) {
+        sheet.unpublished(context.circuit, "wiring.insulation");
+        return std::nullopt;
+    }
+    sheet.show([&] { return tableTerm("k", k->value, units::adiabaticFactor, k->source); });
+    return k->value;
+}
+
+/// √(I²t) / k ≤ S with the fault current of the measured loop and the latest time that the devices promise
+/// (IEC 60364-4-43, 434.5.2; IEC 60364-5-54, 543.1.2).
+Finding adiabatic(const CircuitContext& context, ConductorRole role, std::optional<CrossSection> size,
+                  Worksheet&& sheet) {
+    sheet.formula("√(I^2t) / k ≤ S");
+    const auto rated = ratedCurrent(context, sheet);
+    const auto fault = faultCurrent(context, 1, sheet);
+    const auto k = factorK(context, role, sheet);
+    const FaultEnergy energy =
+        rated && fault ? faultEnergy(context, *rated, fault->value, sheet) : FaultEnergy{};
+    if (energy.isUnlimited) {
+        sheet.decide(Verdict::Fails);
+        sheet.phrase(Verdict::Fails, "check.adiabatic.unlimited");
+        return sheet.conclude(measure(*fault, units::ampere));
+    }
+    if (!energy.energy || !size || !k) return sheet.conclude();
+
+    // More current may mean more energy or less, so a loop that is only bounded settles nothing.
+    const Bound bound = fault->bound == Bound::Exact ? Bound::Exact : Bound::Open;
+    const Figure<CrossSection> least{physics::adiabaticSize(*energy.energy, *k), bound};
+    sheet.compare(Relation::AtMost, "S_min", least, Figure<CrossSection>{*size}, units::squareMillimetre);
+    return sheet.conclude(measure(least, units::squareMillimetre), measure(*size, units::squareMillimetre));
+}
+
+} // namespace
+
+Finding checkAdiabaticLine(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"adiabatic-line">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.clause("adiabatic-line");
+    const auto size =
+        sheet.exact("S", context.circuit, context.circuit.wiring.lineSize, "wiring.lineSize_mm2");
+    return adiabatic(context, ConductorRole::Line, size, std::move(sheet));
+}
+
+Finding checkAdiabaticProtective(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"adiabatic-protective">, context, {RecordKind::Circuit, context.circuit.id});
+    const Wiring& wiring = context.circuit.wiring;
+    if (wiring.protectiveSize.state == EntryState::NotApplicable)
+        return sheet.doesNotApply("check.adiabatic-protective.no-size");
+    sheet.clause("adiabatic-protective");
+    const auto size = sheet.exact("S", context.circuit, wiring.protectiveSize, "wiring.protectiveSize_mm2");
+    return adiabatic(context, protectiveRole(wiring.protectiveConductor), size, std::move(sheet));
+}
+
+} // namespace loopwright

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/capacity.h"
+
+#include "core/physics/overload.h"
+
+namespace loopwright {
+namespace {
+
+bool isLeftOut(EntryState state) {
+    return state == EntryState::Missing || state == EntryState::NotApplicable;
+}
+
+bool isInGround(InstallationMethod method) {
+    return method == InstallationMethod::D1 || method == InstallationMethod::D2;
+}
+
+/// Takes the factors of a wiring one after the other; each is 1 where nothing is recorded.
+class Factors {
+  public:
+    Factors(const VisitContext& visit, const Circuit& circuit, Worksheet& sheet)
+      : visit_(visit)
+      , circuit_(circuit)
+      , wiring_(circuit.wiring)
+      , sheet_(sheet) {}
+
+    std::optional<Ratio> ambient() {
+        if (isLeftOut(wiring_.ambient.state)) return 1;
+        const auto temperature = sheet_.exact("θ_a", circuit_, wiring_.ambient, "wiring.ambient_degC");
+        if (!temperature) return std::nullopt;
+        return published("C_a", "wiring.ambient_degC",
+                         visit_.tables.ambientFactor(visit_.rules.ambientStandard, wiring_.insulation,
+                                                     *temperature, isInGround(wiring_.method)));
+    }
+    std::optional<Ratio> grouping() {
+        if (isLeftOut(wiring_.groupedCircuits.state)) return 1;
+        const auto circuits =
+            sheet_.exact("n_g", circuit_, wiring_.groupedCircuits, "wiring.groupedCircuits");
+        if (!circuits) return std::nullopt;
+        if (*circuits <= 1) return 1;
+        return published("C_g", "wiring.groupedCircuits",
+                         visit_.tables.groupingFactor(wiring_.method, static_cast<int>(*circuits)));
+    }
+    std::optional<Ratio> insulated() {
+        if (isLeftOut(wiring_.insulatedLength.state)) return 1;
+        if (wiring_.insulatedLength.exact() == metres(0)) return 1;
+        const auto length =
+            sheet_.exact("l_i", circuit_, wiring_.insulatedLength, "wiring.insulatedLength_m");
+        if (!length) return std::nullopt;
+        return published("C_i", "wiring.insulatedLength_m", visit_.tables.insulatedFactor(*length));
+    }
+    std::optional<Ratio> parallel() {
+        if (isLeftOut(wiring_.parallelConductors.state)) return 1;
+        return sheet_.exact("n", circuit_, wiring_.parallelConductors, "wiring.parallelConductors");
+    }
+
+  private:
+    std::optional<Ratio> published(std::string_view symbol, std::string_view field,
+                                   const std::optional<Sourced<Ratio>>& factor) {
+        if (!factor) {
+            sheet_.unpublished(circuit_, field);
+            return std::nullopt;
+        }
+        sheet_.show([&] { return tableTerm(symbol, factor->value, units::ratio, factor->source); });
+        return factor->value;
+    }
+
+    const VisitContext& visit_;
+    const Circuit& circuit_;
+    const Wiring& wiring_;
+    Worksheet& sheet_;
+};
+
+std::optional<Current> tabulated(const VisitContext& visit, const Circuit& circuit, Worksheet& sheet) {
+    const Wiring& wiring = circuit.wiring;
+    const auto size = sheet.exact("S", circuit, wiring.lineSize, "wiring.lineSize_mm2");
+    if (wiring.method == InstallationMethod::Unknown) sheet.lacks(circuit, "wiring.method");
+    if (!size || wiring.method == InstallationMethod::Unknown) return std::nullopt;
+    const CableKey cable{wiring.method, wiring.material, wiring.insulation,
+                         circuit.phases == Phases::Three ? 3 : 2, *size};
+    const auto capacity = visit.tables.capacity(visit.rules.capacityStandard, cable);
+    if (!capacity) {
+        sheet.unpublished(circuit, "wiring.lineSize_mm2");
+        return std::nullopt;
+    }
+    sheet.show([&] { return tableTerm("I_t", capacity->value, units::ampere, capacity->source); });
+    return capacity->value;
+}
+
+} // namespace
+
+std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRecords& records,
+                                      Worksheet& sheet) {
+    const auto table = tabulated(visit, records.circuit, sheet);
+    Factors factors(visit, records.circuit, sheet);
+    const auto ambient = factors.ambient();
+    const auto grouping = factors.grouping();
+    const auto insulated = factors.insulated();
+    const auto parallel = factors.parallel();
+    if (!table || !ambient || !grouping || !insulated || !parallel) return std::nullopt;
+    const Current capacity = physics::correctedCapacity(*table, {*ambient, *grouping, *insulated}, *parallel);
+    sheet.show([&] { return computedTerm("I_z", capacity, units::ampere); });
+    return capacity;
+}
+
+Ratio legShare(const RuleSet& rules, const Circuit& circuit) {
+    return circuit.topology == Topology::Ring ? rules.ringLeastCapacity / rules.ringRatedCurrent : 1;
+}
+
+} // namespace loopwright

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/context.h"
+
+/// Every check, each in a file of its own name; registry.cpp gives them their keys.
+namespace loopwright {
+
+Finding checkLoadDevice(const CircuitContext& context);
+Finding checkDeviceWiring(const CircuitContext& context);
+Finding checkLoadWiring(const CircuitContext& context);
+Finding checkConventional(const CircuitContext& context);
+Finding checkPlugFuse(const CircuitContext& context);
+Finding checkLoop(const CircuitContext& context);
+Finding checkDisconnection(const CircuitContext& context);
+Finding checkResidualTouch(const CircuitContext& context);
+Finding checkResidualTime(const CircuitContext& context);
+Finding checkAdditionalProtection(const CircuitContext& context);
+Finding checkInsulation(const CircuitContext& context);
+Finding checkBreakingCapacity(const CircuitContext& context);
+Finding checkAdiabaticLine(const CircuitContext& context);
+Finding checkAdiabaticProtective(const CircuitContext& context);
+Finding checkRing(const CircuitContext& context);
+Finding checkDrop(const CircuitContext& context);
+Finding checkPolarity(const CircuitContext& context);
+Finding checkCompleteness(const CircuitContext& context);
+
+Finding checkBoardWithstand(const BoardContext& context);
+Finding checkBoardElectrode(const BoardContext& context);
+Finding checkBoardResidualTime(const BoardContext& context);
+Finding checkBoardPolarity(const BoardContext& context);
+Finding checkBoardCompleteness(const BoardContext& context);
+
+Finding checkSupplyLoop(const VisitContext& context);
+Finding checkSupplyElectrode(const VisitContext& context);
+Finding checkSupplyPolarity(const VisitContext& context);
+Finding checkSupplyCompleteness(const VisitContext& context);
+
+} // namespace loopwright

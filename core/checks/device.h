@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/worksheet.h"
+
+namespace loopwright {
+
+/// "fuse", "breaker", ...: how a sentence calls the device; "device" where the family is not known.
+Word deviceWord(const DeviceFamily* family);
+
+/// I_n of the circuit's device.
+std::optional<Current> ratedCurrent(const CircuitRecords& circuit, Worksheet& sheet);
+
+/// The device's family. Where it is not known that is noted as missing.
+const DeviceFamily* deviceFamily(const CircuitRecords& circuit, Worksheet& sheet);
+
+} // namespace loopwright

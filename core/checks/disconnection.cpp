@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/fault.h"
+
+namespace loopwright {
+namespace {
+
+/// No time is promised at this current: what would be needed, where that is published.
+Finding nothingPromised(const CircuitContext& context, Current rated, const Figure<Current>& fault,
+                        Time required, Worksheet& sheet) {
+    const auto needed = context.tables.operatingCurrent(*context.family, rated, required);
+    if (needed) {
+        sheet.show([&] { return tableTerm("I_a", needed->value, units::ampere, needed->source); });
+        sheet.compare(Relation::AtLeast, "I_f", fault, Figure<Current>{needed->value}, units::ampere);
+    } else {
+        sheet.decide(Verdict::Fails);
+    }
+    sheet.phrase(Verdict::Fails, "check.disconnection.fails-unlimited");
+    return sheet.conclude(measure(fault, units::ampere), measure(required, units::second));
+}
+
+} // namespace
+
+/// t ≤ t_max at the measured loop, by the latest that a sound device operates (IEC 60364-4-41, 411.3.2).
+Finding checkDisconnection(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"disconnection">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.formula("t(I_f) ≤ t_max, I_f = c_min U_0 / Z_s");
+    sheet.clause("disconnection");
+    const auto rated = ratedCurrent(context, sheet);
+    const auto required = requiredTime(context, rated, sheet);
+    const auto fault = faultCurrent(context, context.rules.voltageFactorMin, sheet);
+    const auto predicted =
+        rated && fault ? predictedDisconnection(context, *rated, fault->value, sheet) : std::nullopt;
+    if (!required || !predicted) return sheet.conclude();
+
+    const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= *required;
+    const bool residualIsLatest = !byDevice && predicted->byResidual;
+    if (!residualIsLatest && !predicted->latest.isLimited())
+        return nothingPromised(context, *rated, *fault, *required, sheet);
+
+    const Time latest = residualIsLatest ? predicted->byResidual->value : predicted->latest.time;
+    sheet.show([&] {
+        return tableTerm(
+            "t", latest, units::second, residualIsLatest ? predicted->byResidual->source : predicted->source,
+            {residualIsLatest ? std::string_view("check.note.latest-residual") : "check.note.latest", {}});
+    });
+    sheet.compare(Relation::AtMost, "t", Figure<Time>{latest, reversed(fault->bound)},
+                  Figure<Time>{*required}, units::second);
+    const bool tt = context.earthing == Earthing::Tt;
+    if (residualIsLatest && !tt) {
+        if (sheet.verdict() == Verdict::Holds) sheet.decide(Verdict::Close);
+        sheet.phrase(Verdict::Close, "check.disconnection.only-residual");
+    }
+    return sheet.conclude(measure(latest, units::second), measure(*required, units::second));
+}
+
+} // namespace loopwright

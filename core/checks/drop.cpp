@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/load_current.h"
+#include "core/physics/drop.h"
+#include "core/physics/loop.h"
+
+namespace loopwright {
+namespace {
+
+/// The load of a feeder that nobody recorded is taken as its device's rating: it cannot carry more for long.
+std::optional<Figure<Current>> feederLoad(const VisitContext& visit, const Feeder& feeder, Worksheet& sheet) {
+    const bool known = (feeder.reading && feeder.reading->measuredLoad.hasFigure()) ||
+                       feeder.circuit.load.hasFigure() || !feeder.equipment.empty();
+    const auto rated = feeder.circuit.device.ratedCurrent.exact();
+    if (known || !rated || rated->base() <= 0) return loadCurrent(visit, feeder, sheet);
+    sheet.show([&] {
+        return assumedTerm("I_b", *rated, units::ampere,
+                           {"check.note.load-of-feeder", {pathOf(visit.installation, feeder.circuit)}});
+    });
+    sheet.leansOn(feeder.circuit, "load_A");
+    return Figure<Current>{*rated, Bound::OrLess};
+}
+
+/// mV/A/m as published; where no table has the conductor, from its resistance at its highest temperature.
+std::optional<VoltagePerCurrentLength> dropFigure(const VisitContext& visit, const Circuit& circuit,
+                                                  CrossSection size, Worksheet& sheet) {
+    const Wiring& wiring = circuit.wiring;
+    const bool threePhase = circuit.phases == Phases::Three;
+    if (const auto table = visit.tables.voltageDrop(wiring.material, wiring.insulation, threePhase, size)) {
+        sheet.show(
+            [&] { return tableTerm("u", table->value, units::millivoltPerAmpereMetre, table->source); });
+        return table->value;
+    }
+    const auto perLength = visit.tables.conductorResistance(wiring.material, size);
+    const auto hottest = visit.tables.conductorLimit(wiring.insulation);
+    if (!perLength || !hottest) {
+        sheet.unpublished(circuit, "wiring.lineSize_mm2");
+        return std::nullopt;
+    }
+    const auto coefficient = visit.tables.temperatureCoefficient(wiring.material);
+    constexpr Length metre = metres(1);
+    const Resistance hot =
+        physics::atTemperature(perLength->value * metre, celsius(20), hottest->value, coefficient.value);
+    const VoltagePerCurrentLength figure = physics::dropFromResistance(hot / metre, threePhase);
+    sheet.show(
+        [&] { return tableTerm("R/l", perLength->value, units::milliohmPerMetre, perLength->source); });
+    sheet.show([&] {
+        return computedTerm("u", figure, units::millivoltPerAmpereMetre,
+                            {"check.note.drop-from-resistance", {}});
+    });
+    return figure;
+}
+
+/// Conductors that share the load: those in parallel, and in a ring the two legs over half the length each.
+double sharing(const Circuit& circuit) {
+    constexpr double ring = 4;
+    const double parallel = circuit.wiring.parallelConductors.exact().value_or(1);
+    return (parallel > 0 ? parallel : 1) * (circuit.topology == Topology::Ring ? ring : 1);
+}
+
+/// The drop along one circuit as a share of its nominal voltage.
+std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit& circuit,
+                                       const std::optional<Figure<Current>>& load, Worksheet& sheet) {
+    const auto size = sheet.exact("S", circuit, circuit.wiring.lineSize, "wiring.lineSize_mm2");
+    const auto length = sheet.exact("l", circuit, circuit.wiring.length, "wiring.length_m");
+    const auto figure = size ? dropFigure(visit, circuit, *size, sheet) : std::nullopt;
+    if (!load || !length || !figure) return std::nullopt;
+    const Voltage drop = physics::voltageDrop(*figure, load->value, *length) / sharing(circuit);
+    const Ratio share = physics::dropShare(drop, nominalVoltage(visit), circuit.phases == Phases::Three);
+    sheet.show([&] {
+        return computedTerm("ΔU", share, units::percent,
+                            {"check.note.drop-along", {pathOf(visit.installation, circuit)}});
+    });
+    return Figure<Ratio>{share, load->bound};
+}
+
+} // namespace
+
+/// ΔU ≤ 3 % for lighting, 5 % for other uses, from the supply to the end of the circuit (IEC 60364-5-52,
+/// annex G).
+Finding checkDrop(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"drop">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.formula("ΔU = Σ u I_b l / U_0 ≤ ΔU_max");
+    sheet.clause("drop");
+    const bool isLighting = context.circuit.use == CircuitUse::Lighting;
+    const Ratio limit = isLighting ? context.rules.dropLighting : context.rules.dropOther;
+
+    sheet.show([&] { return nominalVoltageTerm(context); });
+    auto total = dropAlong(context, context.circuit, loadCurrent(context, context, sheet), sheet);
+    for (const Feeder& feeder : context.feeders) {
+        const auto share = dropAlong(context, feeder.circuit, feederLoad(context, feeder, sheet), sheet);
+        if (total && share)
+            total = rising(total->value + share->value, *total, *share);
+        else
+            total.reset();
+    }
+    if (!total) return sheet.conclude();
+    sheet.show([&] {
+        return ruleTerm("ΔU_max", limit, units::percent,
+                        context.rules.sourceOf(isLighting ? "dropLighting" : "dropOther"));
+    });
+    sheet.compare(Relation::AtMost, "ΔU", *total, Figure<Ratio>{limit}, units::percent);
+    return sheet.conclude(measure(*total, units::percent), measure(limit, units::percent));
+}
+
+} // namespace loopwright

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/fault.h"
+
+#include "core/checks/device.h"
+#include "core/checks/load_current.h"
+#include "core/physics/fault.h"
+#include "core/physics/heat.h"
+
+namespace loopwright {
+namespace {
+
+bool isWithinFinalThreshold(const RuleSet& rules, CircuitUse use, Current rated) {
+    if (use == CircuitUse::Distribution || use == CircuitUse::Spare) return false;
+    return rated <= (use == CircuitUse::Sockets ? rules.finalThresholdSockets : rules.finalThresholdFixed);
+}
+
+std::optional<Time> finalCircuitTime(const RuleSet& rules, bool tt, Voltage lineToEarth) {
+    for (const DisconnectionRow& row : rules.disconnection)
+        if ((row.earthing == Earthing::Tt) == tt && lineToEarth > row.above && lineToEarth <= row.upTo)
+            return row.time;
+    return std::nullopt;
+}
+
+/// A breaker that operates at once lets through no more than its energy class says, where that is published.
+std::optional<Sourced<JouleIntegral>> letThrough(const CircuitContext& context, Current rated) {
+    const auto capacity = context.circuit.device.breakingCapacity.exact();
+    if (!context.family || !capacity) return std::nullopt;
+    return context.tables.letThrough(*context.family, rated, *capacity);
+}
+
+bool operatesAtOnce(const CircuitContext& context, Current rated, Current fault) {
+    const auto band =
+        context.family ? context.tables.instantaneousBand(*context.family, rated) : std::nullopt;
+    return band && fault >= rated * band->upTo;
+}
+
+} // namespace
+
+std::optional<bool> isTt(const BoardContext& context, Worksheet& sheet) {
+    if (context.earthing != Earthing::Unknown) return context.earthing == Earthing::Tt;
+    sheet.lacks(RecordKind::Supply, context.supply ? context.supply->id : Id{}, "earthing");
+    return std::nullopt;
+}
+
+std::optional<Time> requiredTime(const CircuitContext& context, std::optional<Current> rated,
+                                 Worksheet& sheet) {
+    const auto tt = isTt(context, sheet);
+    if (!tt || !rated) return std::nullopt;
+    const RuleSet& rules = context.rules;
+    const bool isFinal = isWithinFinalThreshold(rules, context.circuit.use, *rated);
+    std::optional<Time> time = *tt ? rules.distributionTt : rules.distributionTn;
+    if (isFinal) time = finalCircuitTime(rules, *tt, nominalVoltage(context));
+    if (!time) {
+        sheet.unpublished(RecordKind::Supply, context.supply ? context.supply->id : Id{}, "nominalVoltage_V");
+        return std::nullopt;
+    }
+    sheet.show([&] {
+        const std::string_view key = isFinal ? "disconnection"
+                                     : *tt   ? "distributionTt_s"
+                                             : "distributionTn_s";
+        return ruleTerm(
+            "t_max", *time, units::second, rules.sourceOf(key),
+            {isFinal ? std::string_view("check.note.final-circuit") : "check.note.distribution", {}});
+    });
+    return time;
+}
+
+std::optional<Figure<Current>> faultCurrent(const CircuitContext& context, Ratio voltageFactor,
+                                            Worksheet& sheet) {
+    const auto loop =
+        sheet.figure("Z_s", context.reading, &CircuitReading::loopImpedance, "loopImpedance_ohm");
+    if (!loop) return std::nullopt;
+    const Voltage lineToEarth = nominalVoltage(context);
+    const Current current = physics::prospectiveCurrent(lineToEarth, voltageFactor, loop->value);
+    sheet.show([&] { return nominalVoltageTerm(context); });
+    sheet.show([&] { return computedTerm("I_f", current, units::ampere, {"check.note.fault-current", {}}); });
+    return Figure<Current>{current, reversed(loop->bound)};
+}
+
+std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current rated,
+                                                    Current fault, Worksheet& sheet) {
+    const DeviceFamily* family = deviceFamily(context, sheet);
+    if (!family) return std::nullopt;
+    const auto times = context.tables.deviceTimes(*family, rated);
+    if (!times) {
+        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+        return std::nullopt;
+    }
+    Disconnection found{physics::operatingTime(times->value, fault).latest, times->source, std::nullopt};
+    if (const auto path = mostSensitive(context))
+        if (const auto residual = path->device->residualCurrent.exact(); residual && residual->base() > 0)
+            found.byResidual = residualLatest(context.tables, path->device->delay, *residual, fault);
+    return found;
+}
+
+FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, Worksheet& sheet) {
+    const auto disconnection = predictedDisconnection(context, rated, fault, sheet);
+    if (!disconnection) return {};
+    const bool byDevice =
+        disconnection->latest.isLimited() &&
+        (!disconnection->byResidual || disconnection->latest.time <= disconnection->byResidual->value);
+    if (!byDevice && !disconnection->byResidual) return {std::nullopt, true};
+
+    const Time time = byDevice ? disconnection->latest.time : disconnection->byResidual->value;
+    const JouleIntegral byTime = physics::jouleIntegral(fault, time);
+    if (byDevice && operatesAtOnce(context, rated, fault)) {
+        if (const auto published = letThrough(context, rated); published && published->value < byTime) {
+            sheet.show([&] {
+                return tableTerm("I^2t", published->value, units::ampereSquaredSecond, published->source,
+                                 {"check.note.let-through", {}});
+            });
+            return {published->value};
+        }
+    }
+    sheet.show([&] {
+        return byDevice
+                   ? tableTerm("t", time, units::second, disconnection->source, {"check.note.latest", {}})
+                   : tableTerm("t", time, units::second, disconnection->byResidual->source,
+                               {"check.note.latest-residual", {}});
+    });
+    sheet.show([&] { return computedTerm("I^2t", byTime, units::ampereSquaredSecond); });
+    return {byTime};
+}
+
+} // namespace loopwright

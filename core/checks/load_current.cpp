@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/load_current.h"
+
+#include "core/physics/load.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace loopwright {
+namespace {
+
+/// A ratio that is 1 when nobody recorded it. Nothing when it is recorded and cannot be used.
+std::optional<Ratio> ratioOrOne(const Equipment& equipment, const Entry<Ratio>& entry, std::string_view field,
+                                std::string_view symbol, Worksheet& sheet) {
+    if (entry.isMissing() || entry.state == EntryState::NotApplicable) return 1;
+    return sheet.exact(symbol, equipment, entry, field);
+}
+
+bool isSinglePhase(const Circuit& circuit, Voltage rated, Voltage lineToEarth) {
+    if (circuit.phases != Phases::Three) return true;
+    const double toEarth = std::abs((rated - lineToEarth).base());
+    const double betweenLines = std::abs((rated - std::numbers::sqrt3 * lineToEarth).base());
+    return toEarth < betweenLines;
+}
+
+std::optional<EquipmentCurrent> currentFromPower(const VisitContext& visit, const Circuit& circuit,
+                                                 const Equipment& equipment, Worksheet& sheet) {
+    const Voltage lineToEarth = nominalVoltage(visit);
+    const bool voltageKnown = equipment.ratedVoltage.exact().has_value();
+    const Voltage betweenItsPoles =
+        circuit.phases == Phases::Three ? std::numbers::sqrt3 * lineToEarth : lineToEarth;
+    const Voltage rated = voltageKnown ? *equipment.ratedVoltage.exact() : betweenItsPoles;
+    const bool single = isSinglePhase(circuit, rated, lineToEarth);
+
+    const auto power = sheet.figure("P", equipment, equipment.power, "power_W", Zero::Unusable,
+                                    {"check.note.equipment", &equipment.name});
+    const auto factor = ratioOrOne(equipment, equipment.powerFactor, "powerFactor", "cos φ", sheet);
+    const auto efficiency = ratioOrOne(equipment, equipment.efficiency, "efficiency", "η", sheet);
+    if (!power || !factor || !efficiency || rated.base() <= 0) return std::nullopt;
+    sheet.show([&] {
+        return voltageKnown ? recordedTerm("U", equipment.ratedVoltage, units::volt)
+                            : computedTerm("U", rated, units::volt, {"check.note.nominal-voltage", {}});
+    });
+    const Voltage phaseVoltage = single ? rated : rated / std::numbers::sqrt3;
+    const Current each = physics::loadCurrent(power->value, phaseVoltage, !single, *factor, *efficiency);
+    return EquipmentCurrent{{each, power->bound}, single};
+}
+
+/// Pieces that hang on the phase with most of them.
+double piecesOnOnePhase(double count, bool spread) {
+    return spread ? std::ceil(count / 3) : count;
+}
+
+std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const CircuitRecords& records,
+                                              Worksheet& sheet, std::string_view symbol) {
+    Figure<Current> sum;
+    bool complete = true;
+    for (const Equipment* equipment : records.equipment) {
+        const auto drawn = equipmentCurrent(visit, records.circuit, *equipment, sheet);
+        const auto count = ratioOrOne(*equipment, equipment->count, "count", "n", sheet);
+        if (!drawn || !count) {
+            complete = false;
+            continue;
+        }
+        const bool spread = drawn->singlePhase && records.circuit.phases == Phases::Three;
+        const double pieces = piecesOnOnePhase(*count, spread);
+        sum = rising(sum.value + drawn->each.value * pieces, sum, drawn->each);
+        sheet.show([&] {
+            return computedTerm(
+                "I", drawn->each.value * pieces, units::ampere,
+                {spread ? std::string_view("check.note.equipment-spread") : "check.note.equipment",
+                 {equipment->name}});
+        });
+    }
+    if (!complete) return std::nullopt;
+    sheet.show([&] {
+        return computedTerm(symbol, sum.value, units::ampere, {"check.note.sum-of-equipment", {}});
+    });
+    return sum;
+}
+
+} // namespace
+
+Voltage nominalVoltage(const VisitContext& visit) {
+    if (visit.supply)
+        if (const auto recorded = visit.supply->nominalVoltage.exact(); recorded && recorded->base() > 0)
+            return *recorded;
+    return visit.rules.nominalVoltage;
+}
+
+Term nominalVoltageTerm(const VisitContext& visit) {
+    if (visit.supply)
+        if (const auto recorded = visit.supply->nominalVoltage.exact(); recorded && recorded->base() > 0)
+            return recordedTerm("U_0", visit.supply->nominalVoltage, units::volt);
+    return ruleTerm("U_0", visit.rules.nominalVoltage, units::volt, visit.rules.sourceOf("nominalVoltage_V"),
+                    {"check.note.nominal-voltage", {}});
+}
+
+std::optional<EquipmentCurrent> equipmentCurrent(const VisitContext& visit, const Circuit& circuit,
+                                                 const Equipment& equipment, Worksheet& sheet) {
+    const bool asksForPower =
+        equipment.current.isMissing() || equipment.current.state == EntryState::NotApplicable;
+    if (asksForPower) return currentFromPower(visit, circuit, equipment, sheet);
+
+    const auto current = sheet.figure("I", equipment, equipment.current, "current_A", Zero::Unusable,
+                                      {"check.note.equipment", &equipment.name});
+    if (!current) return std::nullopt;
+    const Voltage lineToEarth = nominalVoltage(visit);
+    const Voltage rated = equipment.ratedVoltage.exact().value_or(std::numbers::sqrt3 * lineToEarth);
+    return EquipmentCurrent{*current, isSinglePhase(circuit, rated, lineToEarth)};
+}
+
+std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& records,
+                                           Worksheet& sheet, std::string_view symbol) {
+    if (records.reading && records.reading->measuredLoad.hasFigure())
+        return sheet.figure(symbol, records.reading, &CircuitReading::measuredLoad, "measuredLoad_A");
+    if (records.circuit.load.hasFigure())
+        return sheet.figure(symbol, records.circuit, records.circuit.load, "load_A");
+    if (!records.equipment.empty()) return sumOfEquipment(visit, records, sheet, symbol);
+    return sheet.figure(symbol, records.circuit, records.circuit.load, "load_A");
+}
+
+} // namespace loopwright

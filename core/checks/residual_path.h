@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/worksheet.h"
+
+namespace loopwright {
+
+/// A residual current device through which a circuit is fed, and the record that holds it.
+struct ResidualInPath {
+    const ResidualDevice* device = nullptr;
+    RecordKind kind = RecordKind::Circuit;
+    Id owner;
+};
+
+/// Of the residual current devices between the supply and the circuit's end, the one with the smallest rated
+/// residual current, which is the first to act on a fault; of those whose rating is not known the nearest.
+/// Nothing when there is none. `accepts` may leave devices out.
+template <class Accepts>
+std::optional<ResidualInPath> mostSensitive(const CircuitContext& context, Accepts&& accepts) {
+    std::optional<ResidualInPath> best;
+    const auto offer = [&](const ResidualDevice& device, RecordKind kind, Id owner) {
+        if (!device.fitted || !accepts(device)) return;
+        const auto current = device.residualCurrent.exact();
+        const bool better = !best || (current && (!best->device->residualCurrent.exact() ||
+                                                  *current < *best->device->residualCurrent.exact()));
+        if (better) best = {&device, kind, owner};
+    };
+    offer(context.circuit.residual, RecordKind::Circuit, context.circuit.id);
+    offer(context.board.residual, RecordKind::Board, context.board.id);
+    for (const Feeder& feeder : context.feeders) {
+        offer(feeder.circuit.residual, RecordKind::Circuit, feeder.circuit.id);
+        offer(feeder.board.residual, RecordKind::Board, feeder.board.id);
+    }
+    return best;
+}
+std::optional<ResidualInPath> mostSensitive(const CircuitContext& context);
+
+/// I_delta_n of a device in the path. Noted as missing where it is not recorded.
+std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sheet);
+
+/// The latest a residual current device operates at this fault current: the published limit for the largest
+/// tested multiple of its rated residual current that the fault reaches. Nothing below that current itself.
+std::optional<Sourced<Time>> residualLatest(const ReferenceTables& tables, ResidualDelay delay, Current rated,
+                                            Current fault);
+
+/// The largest loop through which the device protects against shock: enough current for it to operate within
+/// `time`, and no more than the conventional touch voltage on the parts at its rated residual current.
+std::optional<Resistance> loopForResidual(const VisitContext& visit, ResidualDelay delay, Current rated,
+                                          Time time);
+
+} // namespace loopwright

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/finding.h"
+#include "core/units/entry.h"
+
+/// How a result and a limit become a verdict.
+namespace loopwright {
+
+/// On which side of a figure the truth may lie.
+enum class Bound : std::uint8_t {
+    Exact,
+    OrLess, ///< the figure or less: "<0.05", or a stand-in known to be on the large side
+    OrMore, ///< the figure or more: ">999"
+    Open,   ///< either side
+};
+
+/// A value to reckon with.
+template <class Q>
+struct Figure {
+    Q value{};
+    Bound bound = Bound::Exact;
+    int decimals = -1; ///< as it was typed; -1 for one that was worked out
+};
+
+/// The bound of a sum or product that rises with both, and of a reciprocal.
+Bound combined(Bound a, Bound b);
+Bound reversed(Bound bound);
+
+/// Both grow together: the value of a function that rises with each of its arguments.
+template <class Q, class A, class B>
+Figure<Q> rising(Q value, const Figure<A>& a, const Figure<B>& b) {
+    return {value, combined(a.bound, b.bound)};
+}
+
+struct Judgement {
+    Verdict verdict = Verdict::CannotTell;
+    std::optional<double> margin; ///< nothing where there is no verdict to go with it
+};
+
+/// Margin = (limit - result) / limit for AtMost, (result - limit) / limit for AtLeast. Below 0 fails, below
+/// `closeBand` is close. A bound counts only on the safe side: where the truth could turn the verdict nobody
+/// can tell. So it is with figures that are not finite and with limits that are not above 0.
+Judgement judge(Relation relation, const Figure<double>& result, const Figure<double>& limit,
+                Ratio closeBand);
+
+} // namespace loopwright
