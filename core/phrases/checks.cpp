@@ -220,7 +220,7 @@ constexpr std::array table{
                "Line and neutral of the ring differ: {0} and {1}. Look for a loose or bridged joint."),
            "resistance, resistance"},
     Phrase{"check.ring.fails-protective",
-           LOOPWRIGHT_PHRASE("Phrases", "The ring's protective conductor reads {0}; {1} is expected from its "
+           LOOPWRIGHT_PHRASE("Phrases", "The ring’s protective conductor reads {0}; {1} is expected from its "
                                         "size. Look for a loose joint or another size."),
            "resistance, resistance"},
     Phrase{"check.ring.fails-continuity",
@@ -298,7 +298,7 @@ constexpr std::array table{
     Phrase{"check.supply-loop.above-usual",
            LOOPWRIGHT_PHRASE(
                "Phrases",
-               "Z_e {0} is higher than the distributor's usual declared figure of {1}. Ask the distributor."),
+               "Z_e {0} is higher than the distributor’s usual declared figure of {1}. Ask the distributor."),
            "impedance, impedance"},
     Phrase{"check.supply-loop.tt",
            LOOPWRIGHT_PHRASE("Phrases", "Earthed by an electrode: the electrode is judged instead."), ""},
