@@ -44,7 +44,9 @@ json invented() {
               {"ringTolerance", limit(0.03)},
               {"ringProtectiveTolerance", limit(0.2)},
               {"ringRatedCurrent_A", limit(20)},
-              {"ringLeastSize_mm2", limit(4)}}},
+              {"ringLeastCapacity_A", limit(12)},
+              {"ringLeastSize_mm2", limit(4)},
+              {"conventionalByRating", limit(json::array({"88-2"}))}}},
             {"clauses",
              json::array(
                  {{{"purpose", "loop"}, {"number", "7"}, {"source", "invented"}, {"fromMemory", true}}})}};
@@ -88,7 +90,9 @@ TEST(RuleSet, AnInventedOneIsReadWhole) {
     EXPECT_EQ(set->ringTolerance, 0.03);
     EXPECT_EQ(set->ringProtectiveTolerance, 0.2);
     EXPECT_EQ(set->ringRatedCurrent, amperes(20));
+    EXPECT_EQ(set->ringLeastCapacity, amperes(12));
     EXPECT_EQ(set->ringLeastSize, squareMillimetres(4));
+    EXPECT_THAT(set->conventionalByRating, testing::ElementsAre("88-2"));
     ASSERT_EQ(set->disconnection.size(), 2U);
     EXPECT_EQ(set->disconnection[0].earthing, Earthing::Tt);
     EXPECT_EQ(set->disconnection[0].upTo, volts(110));
