@@ -9,7 +9,7 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
+#include <unordered_set>
 
 namespace loopwright {
 namespace {
@@ -53,8 +53,8 @@ class VisitsTouched {
         }
     }
 
-    const std::set<Id>& touched() const { return touched_; }
-    const std::set<Id>& removed() const { return removed_; }
+    const std::unordered_set<Id>& touched() const { return touched_; }
+    const std::unordered_set<Id>& removed() const { return removed_; }
 
   private:
     /// Before and after, where the changeset holds them; otherwise as the row is now.
@@ -96,8 +96,8 @@ class VisitsTouched {
 
     SQLite::Database& database_;
     std::map<std::pair<RecordKind, std::string>, std::size_t> columnIndexes_;
-    std::set<Id> touched_;
-    std::set<Id> removed_;
+    std::unordered_set<Id> touched_;
+    std::unordered_set<Id> removed_;
 };
 
 } // namespace
