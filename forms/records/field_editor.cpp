@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/records/field_editor.h"
+
+#include "forms/frame/appearance.h"
+#include "forms/look/style.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace loopwright {
+namespace {
+
+constexpr int figureWidth = 120;
+constexpr int textWidth = 420;
+constexpr int paragraphLines = 3;
+
+} // namespace
+
+FieldEditor::FieldEditor(const Appearance& appearance, const FieldInfo& field, const QString& name,
+                         std::vector<FieldOption> options, QWidget* parent)
+  : QWidget(parent)
+  , appearance_(appearance)
+  , field_(field)
+  , options_(std::move(options)) {
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    QWidget* control = makeControl(name, options_);
+    control->setObjectName(text(field.key));
+    control->setAccessibleName(name);
+    control->installEventFilter(this);
+    setFocusProxy(control);
+    row->addWidget(control);
+    if (!field.unit.symbol.empty() && field.kind == FieldKind::Figure) {
+        auto* unit = new QLabel(text(field.unit.symbol), this);
+        unit->setFont(appearance.type.screen(ScreenText::Body));
+        row->addWidget(unit);
+    }
+    row->addStretch(1);
+
+    refusal_ = new QLabel(this);
+    refusal_->setObjectName("refusal");
+    refusal_->setWordWrap(true);
+    refusal_->setFont(appearance.type.screen(ScreenText::Note));
+    refusal_->hide();
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addLayout(row);
+    column->addWidget(refusal_);
+}
+
+QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOption>& options) {
+    if (field_.kind == FieldKind::Flag) {
+        flag_ = new QCheckBox(name, this);
+        connect(flag_, &QCheckBox::clicked, this, &FieldEditor::leave);
+        return flag_;
+    }
+    if (!options.empty()) {
+        choice_ = new QComboBox(this);
+        for (const FieldOption& option : options)
+            choice_->addItem(option.shown, text(option.stored));
+        choice_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        choice_->setMaximumWidth(textWidth);
+        connect(choice_, &QComboBox::activated, this, &FieldEditor::leave);
+        return choice_;
+    }
+    if (field_.kind == FieldKind::LongText) {
+        paragraphs_ = new QPlainTextEdit(this);
+        paragraphs_->setTabChangesFocus(true);
+        paragraphs_->setFixedSize(textWidth, paragraphLines * paragraphs_->fontMetrics().lineSpacing() + 16);
+        return paragraphs_;
+    }
+    line_ = new QLineEdit(this);
+    const bool isNarrow = field_.kind == FieldKind::Figure || field_.kind == FieldKind::Day;
+    line_->setFixedWidth(appearance_.type.scaled(isNarrow ? figureWidth : textWidth));
+    if (field_.kind == FieldKind::Figure) line_->setAlignment(Qt::AlignRight);
+    connect(line_, &QLineEdit::editingFinished, this, &FieldEditor::leave);
+    return line_;
+}
+
+QString FieldEditor::shownText() const {
+    if (field_.kind != FieldKind::Figure) return text(stored_);
+    const auto entry = parseEntry(stored_, field_.unit);
+    return entry ? text(formatEntry(*entry, appearance_.words.numberFormat())) : text(stored_);
+}
+
+void FieldEditor::setStored(const std::string& stored) {
+    const bool isBeingTyped =
+        (line_ && line_->hasFocus() && line_->isModified()) ||
+        (paragraphs_ && paragraphs_->hasFocus() && paragraphs_->document()->isModified());
+    stored_ = stored;
+    if (!isBeingTyped) showStored();
+}
+
+void FieldEditor::showStored() {
+    refusal_->hide();
+    if (flag_) flag_->setChecked(stored_ == "true");
+    if (choice_) choice_->setCurrentIndex(std::max(0, choice_->findData(text(stored_))));
+    if (line_) {
+        line_->setText(shownText());
+        line_->setModified(false);
+        setRefused(*line_, false);
+    }
+    if (paragraphs_ && paragraphs_->toPlainText() != shownText()) paragraphs_->setPlainText(shownText());
+    if (paragraphs_) paragraphs_->document()->setModified(false);
+}
+
+void FieldEditor::setReadOnly(bool readOnly) {
+    if (line_) line_->setReadOnly(readOnly);
+    if (paragraphs_) paragraphs_->setReadOnly(readOnly);
+    if (choice_) choice_->setEnabled(!readOnly);
+    if (flag_) flag_->setEnabled(!readOnly);
+}
+
+void FieldEditor::refuse(const QString& sentence) {
+    refusal_->setText(sentence);
+    QPalette inks = refusal_->palette();
+    inks.setColor(QPalette::WindowText, appearance_.look().fails);
+    refusal_->setPalette(inks);
+    refusal_->show();
+    if (line_) setRefused(*line_, true);
+}
+
+void FieldEditor::leave() {
+    QString typed;
+    if (flag_)
+        typed = flag_->isChecked() ? "true" : "false";
+    else if (choice_)
+        typed = choice_->currentData().toString();
+    else if (paragraphs_)
+        typed = paragraphs_->toPlainText();
+    else
+        typed = line_->text();
+    const bool isTyped = line_ || paragraphs_;
+    if (typed == (isTyped ? shownText() : text(stored_))) {
+        showStored();
+        return;
+    }
+    if (line_) line_->setModified(false);
+    if (paragraphs_) paragraphs_->document()->setModified(false);
+    emit entered(typed);
+}
+
+bool FieldEditor::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::FocusOut && watched == paragraphs_) leave();
+    // A wheel that scrolls the form must not change a choice on its way.
+    if (event->type() == QEvent::Wheel && watched == choice_ && !choice_->hasFocus()) {
+        event->ignore();
+        return true;
+    }
+    const bool isTyped = watched == line_ || watched == paragraphs_;
+    if (event->type() == QEvent::KeyPress && isTyped &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        showStored();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace loopwright

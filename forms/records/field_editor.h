@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "forms/records/form_plan.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace loopwright {
+
+class Appearance;
+
+/// One field of a form: the control that suits its kind, its unit at the right, and below it, only while it
+/// is needed, why a text was refused. It never changes what a person is typing.
+class FieldEditor final : public QWidget {
+    Q_OBJECT
+
+  public:
+    FieldEditor(const Appearance& appearance, const FieldInfo& field, const QString& name,
+                std::vector<FieldOption> options, QWidget* parent);
+
+    /// Shows a stored form, unless the person is typing here and has not left the field.
+    void setStored(const std::string& stored);
+    void setReadOnly(bool readOnly);
+    /// Says why the text cannot be a value; Esc or a new value takes it back.
+    void refuse(const QString& sentence);
+    const FieldInfo& field() const { return field_; }
+
+  signals:
+    /// The person left the field with a text or chose a value that differs from what is stored. Figures and
+    /// days are as typed; everything else is in its stored form.
+    void entered(const QString& typed);
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QWidget* makeControl(const QString& name, const std::vector<FieldOption>& options);
+    void leave();
+    void showStored();
+    QString shownText() const;
+
+    const Appearance& appearance_;
+    const FieldInfo field_;
+    std::string stored_;
+    std::vector<FieldOption> options_;
+    QLineEdit* line_ = nullptr;
+    QPlainTextEdit* paragraphs_ = nullptr;
+    QComboBox* choice_ = nullptr;
+    QCheckBox* flag_ = nullptr;
+    QLabel* refusal_ = nullptr;
+};
+
+} // namespace loopwright
