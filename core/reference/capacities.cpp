@@ -60,11 +60,12 @@ void readCapacities(CapacityTables& tables) {
         "standard",          "table",    "method", "material", "insulation", "ambient_degC",
         "loaded_conductors", "size_mm2", "iz_A",   "basis",    "source"};
     csv::read("current_capacity.csv", columns, [&](const csv::Row& row) {
+        const auto standard = row.text("standard"), table = row.text("table");
+        const auto rowMethod = row.text("method"), material = row.text("material");
         const int loaded = static_cast<int>(row.number("loaded_conductors"));
         for (const MethodRow& method : methods) {
-            if (method.standard != row.text("standard") || method.table != row.text("table") ||
-                method.rowMethod != row.text("method") || method.material != row.text("material") ||
-                method.loadedConductors != loaded)
+            if (method.table != table || method.rowMethod != rowMethod || method.standard != standard ||
+                method.material != material || method.loadedConductors != loaded)
                 continue;
             tables.capacities.push_back(
                 {method.standard,
@@ -72,7 +73,7 @@ void readCapacities(CapacityTables& tables) {
                   squareMillimetres(row.number("size_mm2"))},
                  amperes(row.number("iz_A")),
                  celsius(row.number("ambient_degC")),
-                 csv::sourceOf(row, "basis", fmt::format("{}, table {}", method.standard, method.table))});
+                 csv::sourceOf(row, "basis", fmt::format("{}, table {}", standard, table))});
         }
     });
     std::ranges::sort(tables.capacities, {}, order);
