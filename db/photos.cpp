@@ -1,20 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "db/photos.h"
 
-#include <SQLiteCpp/Statement.h>
-#include <sodium.h>
+#include "core/model/digest.h"
 
-#include <array>
+#include <SQLiteCpp/Statement.h>
 
 namespace loopwright {
-
-std::string digestOf(std::span<const std::byte> bytes) {
-    std::array<unsigned char, crypto_hash_sha256_BYTES> digest{};
-    crypto_hash_sha256(digest.data(), reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
-    std::array<char, 2 * crypto_hash_sha256_BYTES + 1> digits{};
-    sodium_bin2hex(digits.data(), digits.size(), digest.data(), digest.size());
-    return digits.data();
-}
 
 std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
                       std::string_view mediaType) {

@@ -7,8 +7,6 @@
 
 namespace loopwright {
 
-/// SHA-256, as 64 hexadecimal digits.
-std::string digestOf(std::span<const std::byte> bytes);
 /// Keeps the bytes under their digest, once.
 std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
                       std::string_view mediaType);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "db/workbook.h"
 
+#include "core/model/digest.h"
+
 #include "db/journal.h"
 #include "db/photos.h"
 #include "db/rows.h"

@@ -6,16 +6,23 @@ namespace {
 
 constexpr std::string_view step = " / ";
 
+const std::string& ownName(const Circuit& circuit) {
+    return circuit.way.empty() ? circuit.name : circuit.way;
+}
+
 } // namespace
 
 std::string pathOf(const Installation&, const Board& board) {
     return board.name;
 }
 
+std::string pathOf(const Board& board, const Circuit& circuit) {
+    return board.name + std::string(step) + ownName(circuit);
+}
+
 std::string pathOf(const Installation& installation, const Circuit& circuit) {
     const Board* board = find(installation.boards, circuit.board);
-    const std::string& own = circuit.way.empty() ? circuit.name : circuit.way;
-    return board ? board->name + std::string(step) + own : own;
+    return board ? pathOf(*board, circuit) : ownName(circuit);
 }
 
 std::string pathOf(const Installation& installation, const Equipment& equipment) {

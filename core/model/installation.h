@@ -7,8 +7,8 @@
 
 namespace loopwright {
 
-/// One site with everything recorded about it, over all visits. A plain value: copied for a what-if, compared in tests.
-/// Rows keep the order in which they were added; a board's circuits are shown in that order.
+/// One site with everything recorded about it, over all visits. A plain value: copied for a what-if, compared
+/// in tests. Rows keep the order in which they were added; a board's circuits are shown in that order.
 struct Installation {
     Site site;
     std::vector<Supply> supplies; ///< usually one
@@ -36,7 +36,7 @@ const Record* find(const std::vector<Record>& rows, Id id) {
 
 /// The reading of `subject` in `visit`, or nullptr. `member` says which column names the subject.
 template <class Reading>
-const Reading* findReading(const std::vector<Reading>& rows, Id visit, Id Reading::* member, Id subject) {
+const Reading* findReading(const std::vector<Reading>& rows, Id visit, Id Reading::*member, Id subject) {
     for (const Reading& row : rows)
         if (row.visit == visit && row.*member == subject) return &row;
     return nullptr;
@@ -46,5 +46,7 @@ const Reading* findReading(const std::vector<Reading>& rows, Id visit, Id Readin
 std::string pathOf(const Installation& installation, const Board& board);
 std::string pathOf(const Installation& installation, const Circuit& circuit);
 std::string pathOf(const Installation& installation, const Equipment& equipment);
+/// The same where the circuit's board is at hand.
+std::string pathOf(const Board& board, const Circuit& circuit);
 
 } // namespace loopwright

@@ -13,8 +13,9 @@ namespace loopwright::arbitrary {
 
 /// Letters, digits and what tends to break formats: quotes, separators, signs of more than one byte.
 inline rc::Gen<std::string> words() {
-    const auto piece = rc::gen::element<std::string>("a", "Kiln", "7", " ", "é", "Ω", "“", "'", "\"", ";",
-                                                     "%", "\\", "{0}", "<b>");
+    const auto piece =
+        rc::gen::element<std::string>("a", "Kiln", "7", " ", "é", "Ω", "“", "'", "\"", ";", "%", "\\", "{0}",
+                                      "<b>", " / ", "漢字", "𝔘", "(carried)", "LIM:", ">9", "\u00A0");
     return rc::gen::map(rc::gen::container<std::vector<std::string>>(piece),
                         [](const std::vector<std::string>& pieces) {
                             std::string text;

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/digest.h"
+#include "core/sitefile/document.h"
+#include "core/sitefile/picture.h"
+#include "core/sitefile/place.h"
+#include "core/sitefile/problems.h"
+#include "tests/core/demo/demo_file.h"
+#include "tests/core/sitefile/site_text.h"
+
+#include <gtest/gtest.h>
+
+namespace loopwright {
+namespace {
+
+TEST(SiteFileImport, NamesBecomeReferences) {
+    const Installation site = test::smallSite();
+    const Circuit& kiln = site.circuits.at(1);
+    EXPECT_EQ(site.boards.at(1).fedFrom, site.circuits.at(0).id);
+    EXPECT_EQ(site.circuitReadings.at(0).circuit, kiln.id);
+    EXPECT_EQ(site.boardReadings.at(0).board, site.boards.at(1).id);
+    EXPECT_EQ(site.equipment.at(0).circuit, kiln.id);
+    EXPECT_EQ(site.instruments.at(0).visit, site.visits.at(0).id);
+}
+
+TEST(SiteFileImport, WhatIsLeftOutIsWhatTheSchemaSays) {
+    const Installation site = test::smallSite();
+    EXPECT_EQ(site.supplyReadings.at(0).supply, site.supplies.at(0).id) << "the only supply";
+    EXPECT_EQ(site.observations.at(0).board, site.boards.at(1).id) << "the circuit's board";
+    EXPECT_EQ(site.circuits.at(1).use, CircuitUse::Fixed);
+    EXPECT_TRUE(site.circuits.at(1).generalSockets);
+    EXPECT_TRUE(site.circuits.at(1).device.breakingCapacity.isMissing());
+    EXPECT_EQ(site.visits.at(0).state, VisitState::Open);
+}
+
+TEST(SiteFileImport, FiguresCarryUnitDecimalsStateAndOrigin) {
+    const Installation site = test::smallSite();
+    const Wiring& wiring = site.circuits.at(1).wiring;
+    EXPECT_EQ(wiring.lineSize, Entry<CrossSection>::of(squareMillimetres(6), 0));
+    EXPECT_EQ(wiring.length, Entry<Length>::of(metres(18), 1));
+    EXPECT_EQ(wiring.protectiveSize.state, EntryState::NotApplicable);
+    EXPECT_EQ(site.circuits.at(1).residual.residualCurrent, Entry<Current>::of(milliamperes(30), 0));
+    const CircuitReading& reading = site.circuitReadings.at(0);
+    EXPECT_EQ(reading.loopImpedance, Entry<Resistance>::of(ohms(0.54), 2, Origin::Carried));
+    EXPECT_EQ(reading.insulationEarth.state, EntryState::Above);
+    EXPECT_EQ(reading.insulationEarth.value, megohms(999));
+    EXPECT_EQ(site.supplyReadings.at(0).externalLoopImpedance, Entry<Resistance>::of(ohms(0.2), 2));
+}
+
+TEST(SiteFileImport, ReferencesMayBeIds) {
+    const std::string id = "3b241101-e2bb-4255-8caf-4136c566a962";
+    SequentialIds ids;
+    const auto site = importSite(R"({"loopwright": "site", "version": 1, "boards": [{"id": ")" + id +
+                                     R"("}], "visits": [{"boardReadings": [{"board": ")" + id + R"("}]}]})",
+                                 ids, test::noPhotos);
+    ASSERT_TRUE(site) << test::told(site.error());
+    EXPECT_EQ(site->installation.boardReadings.at(0).board.text(), id);
+}
+
+TEST(SiteFileImport, PicturesComeOnceWithTheirDigest) {
+    const std::string png = "\x89PNG\r\n\x1A\nbytes";
+    std::vector<std::string> asked;
+    const PhotoReader reader = [&](std::string_view path) -> tl::expected<std::string, Message> {
+        asked.emplace_back(path);
+        return png;
+    };
+    SequentialIds ids;
+    const auto site =
+        importSite(R"({"loopwright": "site", "version": 1, "visits": [{"observations": [{"photos": [
+        {"file": "photos/kiln.png", "caption": "The fuse"}, {"data": ")" +
+                       sitefile::encodedBase64(png) + R"("}]}]}]})",
+                   ids, reader);
+    ASSERT_TRUE(site) << test::told(site.error());
+    EXPECT_EQ(asked, std::vector<std::string>{"photos/kiln.png"});
+    const std::string digest = test::digestOfText(png);
+    EXPECT_EQ(site->photos, (std::vector<SitePicture>{{digest, "image/png", png}}));
+    EXPECT_EQ(site->installation.photos.at(0).digest, digest);
+    EXPECT_EQ(site->installation.photos.at(1).mediaType, "image/png");
+}
+
+TEST(SiteFileImport, TheDemoSiteComesInWholeAndGoesOutAsItCame) {
+    SequentialIds ids;
+    const auto site = importSite(test::bytesOf(test::demoFolder / "oakum-row.site.json"), ids,
+                                 [](std::string_view path) -> tl::expected<std::string, Message> {
+                                     return test::bytesOf(test::demoFolder / std::string(path));
+                                 });
+    ASSERT_TRUE(site) << test::told(site.error());
+    EXPECT_GE(site->installation.circuits.size(), 45U);
+    EXPECT_FALSE(site->photos.empty());
+    const PhotoSource photos = [&](std::string_view digest) -> std::optional<std::string> {
+        for (const SitePicture& photo : site->photos)
+            if (photo.digest == digest) return photo.bytes;
+        return std::nullopt;
+    };
+    const auto again = importSite(exportSite(site->installation, photos), ids, test::noPhotos);
+    ASSERT_TRUE(again) << test::told(again.error());
+    EXPECT_EQ(again->installation, site->installation);
+    EXPECT_EQ(again->photos, site->photos);
+}
+
+TEST(SiteFileParts, OrdinalsCountAsPeopleDo) {
+    const std::vector<std::pair<std::size_t, std::string>> ordinals{
+        {1, "1st"},   {2, "2nd"},   {3, "3rd"},   {4, "4th"},     {11, "11th"},   {12, "12th"},
+        {13, "13th"}, {21, "21st"}, {22, "22nd"}, {111, "111th"}, {102, "102nd"}, {1013, "1013th"}};
+    for (const auto& [number, text] : ordinals)
+        EXPECT_EQ(sitefile::ordinal(number), text);
+}
+
+TEST(SiteFileParts, NearestIsWhatAPersonMeant) {
+    const std::vector<std::string> known{"lineSize_mm2", "length_m", "Board C"};
+    EXPECT_EQ(sitefile::nearest("linesize_mm2", known), "lineSize_mm2");
+    EXPECT_EQ(sitefile::nearest("length", known), "length_m");
+    EXPECT_EQ(sitefile::nearest("Bord C", known), "Board C");
+    EXPECT_EQ(sitefile::nearest("colour", known), "");
+    EXPECT_EQ(sitefile::nearest("", known), "");
+    EXPECT_EQ(sitefile::nearest(std::string(100'000, 'x'), known), "");
+}
+
+TEST(SiteFileParts, Utf8IsCheckedToTheLetter) {
+    // RFC 3629, section 4; the boundaries are those of its table
+    for (const char* good : {"", "a", "\u00DF", "\u6F22", "\U0001F525", "\xF4\x8F\xBF\xBF", "\xEF\xBF\xBF"})
+        EXPECT_FALSE(sitefile::firstBadUtf8(good)) << good;
+    for (const char* bad :
+         {"a\x80", "\xC0\x80", "\xC1\xBF", "\xE0\x9F\xBF", "\xED\xA0\x80", "\xF0\x8F\xBF\xBF",
+          "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xC3", "\xE6\xBC", "\xFF"})
+        EXPECT_TRUE(sitefile::firstBadUtf8(bad)) << bad;
+}
+
+TEST(Digest, IsThePublishedOne) {
+    // FIPS 180-4 examples (NIST, "SHA256.pdf"): one block, and the empty text of RFC 6234's test driver
+    EXPECT_EQ(test::digestOfText("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    EXPECT_EQ(test::digestOfText(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+}
+
+} // namespace
+} // namespace loopwright
