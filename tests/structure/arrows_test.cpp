@@ -19,7 +19,7 @@ struct Rule {
 };
 
 const std::vector<Rule> rules{
-    {"core", {"<Q[A-Za-z/]", "<sqlite3", "<SQLiteCpp", "\"(db|forms|app)/", "<sodium"}},
+    {"core", {"<Q[A-Za-z/]", "<sqlite3", "<SQLiteCpp", "\"(db|forms|app)/"}},
     {"core/units", {"\"core/(model|reference|physics|sums|checks|assess|sitefile)/"}},
     {"core/model", {"\"core/(reference|physics|sums|checks|assess|sitefile)/"}},
     {"core/physics", {"\"core/(model|reference|sums|checks|assess|sitefile)/"}},
