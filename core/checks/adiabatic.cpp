@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/checks.h"
 
+#include "core/checks/capacity.h"
 #include "core/checks/device.h"
 #include "core/checks/fault.h"
 #include "core/physics/heat.h"
@@ -62,9 +63,11 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
 Finding checkAdiabaticLine(const CircuitContext& context) {
     Worksheet sheet(phrasing<"adiabatic-line">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.clause("adiabatic-line");
-    const auto size =
-        sheet.exact("S", context.circuit, context.circuit.wiring.lineSize, "wiring.lineSize_mm2");
-    return adiabatic(context, ConductorRole::Line, size, std::move(sheet));
+    const Wiring& wiring = context.circuit.wiring;
+    const auto size = sheet.exact("S", context.circuit, wiring.lineSize, "wiring.lineSize_mm2");
+    const auto parallel = parallelConductors(context.circuit, sheet);
+    const auto whole = size && parallel ? std::optional(*size * *parallel) : std::nullopt;
+    return adiabatic(context, ConductorRole::Line, whole, std::move(sheet));
 }
 
 Finding checkAdiabaticProtective(const CircuitContext& context) {

@@ -48,10 +48,6 @@ class Factors {
         if (!length) return std::nullopt;
         return published("C_i", "wiring.insulatedLength_m", visit_.tables.insulatedFactor(*length));
     }
-    std::optional<Ratio> parallel() {
-        if (isLeftOut(wiring_.parallelConductors.state)) return 1;
-        return sheet_.exact("n", circuit_, wiring_.parallelConductors, "wiring.parallelConductors");
-    }
 
   private:
     std::optional<Ratio> published(std::string_view symbol, std::string_view field,
@@ -95,11 +91,16 @@ std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRe
     const auto ambient = factors.ambient();
     const auto grouping = factors.grouping();
     const auto insulated = factors.insulated();
-    const auto parallel = factors.parallel();
+    const auto parallel = parallelConductors(records.circuit, sheet);
     if (!table || !ambient || !grouping || !insulated || !parallel) return std::nullopt;
     const Current capacity = physics::correctedCapacity(*table, {*ambient, *grouping, *insulated}, *parallel);
     sheet.show([&] { return computedTerm("I_z", capacity, units::ampere); });
     return capacity;
+}
+
+std::optional<Ratio> parallelConductors(const Circuit& circuit, Worksheet& sheet) {
+    if (isLeftOut(circuit.wiring.parallelConductors.state)) return 1;
+    return sheet.exact("n", circuit, circuit.wiring.parallelConductors, "wiring.parallelConductors");
 }
 
 Ratio legShare(const RuleSet& rules, const Circuit& circuit) {

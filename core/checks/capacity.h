@@ -12,6 +12,10 @@ namespace loopwright {
 std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRecords& circuit,
                                       Worksheet& sheet);
 
+/// Conductors in parallel a phase: one where nobody recorded it. Nothing where what is recorded cannot be
+/// used.
+std::optional<Ratio> parallelConductors(const Circuit& circuit, Worksheet& sheet);
+
 /// The share of a load that one leg of the circuit's wiring carries: all of it, or for a ring what the ring
 /// allowance reckons (a device of ringRatedCurrent on legs of ringLeastCapacity).
 Ratio legShare(const RuleSet& rules, const Circuit& circuit);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/checks.h"
 
+#include "core/checks/capacity.h"
 #include "core/checks/load_current.h"
 #include "core/physics/drop.h"
 #include "core/physics/loop.h"
@@ -12,8 +13,8 @@ namespace {
 std::optional<Figure<Current>> feederLoad(const VisitContext& visit, const Feeder& feeder, Worksheet& sheet) {
     const bool known = (feeder.reading && feeder.reading->measuredLoad.hasFigure()) ||
                        feeder.circuit.load.hasFigure() || !feeder.equipment.empty();
-    const auto rated = feeder.circuit.device.ratedCurrent.exact();
-    if (known || !rated || rated->base() <= 0) return loadCurrent(visit, feeder, sheet);
+    const auto rated = usable(feeder.circuit.device.ratedCurrent);
+    if (known || !rated) return loadCurrent(visit, feeder, sheet);
     sheet.show([&] {
         return assumedTerm("I_b", *rated, units::ampere,
                            {"check.note.load-of-feeder", {pathOf(visit.installation, feeder.circuit)}});
@@ -52,12 +53,8 @@ std::optional<VoltagePerCurrentLength> dropFigure(const VisitContext& visit, con
     return figure;
 }
 
-/// Conductors that share the load: those in parallel, and in a ring the two legs over half the length each.
-double sharing(const Circuit& circuit) {
-    constexpr double ring = 4;
-    const double parallel = circuit.wiring.parallelConductors.exact().value_or(1);
-    return (parallel > 0 ? parallel : 1) * (circuit.topology == Topology::Ring ? ring : 1);
-}
+/// By how much less than along one conductor: a ring carries half the load over half its length.
+constexpr double ringShare = 4;
 
 /// The drop along one circuit as a share of its nominal voltage.
 std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit& circuit,
@@ -65,8 +62,10 @@ std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit&
     const auto size = sheet.exact("S", circuit, circuit.wiring.lineSize, "wiring.lineSize_mm2");
     const auto length = sheet.exact("l", circuit, circuit.wiring.length, "wiring.length_m");
     const auto figure = size ? dropFigure(visit, circuit, *size, sheet) : std::nullopt;
-    if (!load || !length || !figure) return std::nullopt;
-    const Voltage drop = physics::voltageDrop(*figure, load->value, *length) / sharing(circuit);
+    const auto parallel = parallelConductors(circuit, sheet);
+    if (!load || !length || !figure || !parallel) return std::nullopt;
+    const double sharing = *parallel * (circuit.topology == Topology::Ring ? ringShare : 1);
+    const Voltage drop = physics::voltageDrop(*figure, load->value, *length) / sharing;
     const Ratio share = physics::dropShare(drop, nominalVoltage(visit), circuit.phases == Phases::Three);
     sheet.show([&] {
         return computedTerm("ΔU", share, units::percent,

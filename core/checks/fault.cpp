@@ -23,7 +23,7 @@ std::optional<Time> finalCircuitTime(const RuleSet& rules, bool tt, Voltage line
 
 /// A breaker that operates at once lets through no more than its energy class says, where that is published.
 std::optional<Sourced<JouleIntegral>> letThrough(const CircuitContext& context, Current rated) {
-    const auto capacity = context.circuit.device.breakingCapacity.exact();
+    const auto capacity = usable(context.circuit.device.breakingCapacity);
     if (!context.family || !capacity) return std::nullopt;
     return context.tables.letThrough(*context.family, rated, *capacity);
 }
@@ -88,7 +88,7 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
     }
     Disconnection found{physics::operatingTime(times->value, fault).latest, times->source, std::nullopt};
     if (const auto path = mostSensitive(context))
-        if (const auto residual = path->device->residualCurrent.exact(); residual && residual->base() > 0)
+        if (const auto residual = usable(path->device->residualCurrent))
             found.byResidual = residualLatest(context.tables, path->device->delay, *residual, fault);
     return found;
 }

@@ -26,20 +26,20 @@ bool isSinglePhase(const Circuit& circuit, Voltage rated, Voltage lineToEarth) {
 std::optional<EquipmentCurrent> currentFromPower(const VisitContext& visit, const Circuit& circuit,
                                                  const Equipment& equipment, Worksheet& sheet) {
     const Voltage lineToEarth = nominalVoltage(visit);
-    const bool voltageKnown = equipment.ratedVoltage.exact().has_value();
+    const auto recorded = usable(equipment.ratedVoltage);
     const Voltage betweenItsPoles =
         circuit.phases == Phases::Three ? std::numbers::sqrt3 * lineToEarth : lineToEarth;
-    const Voltage rated = voltageKnown ? *equipment.ratedVoltage.exact() : betweenItsPoles;
+    const Voltage rated = recorded.value_or(betweenItsPoles);
     const bool single = isSinglePhase(circuit, rated, lineToEarth);
 
     const auto power = sheet.figure("P", equipment, equipment.power, "power_W", Zero::Unusable,
                                     {"check.note.equipment", &equipment.name});
     const auto factor = ratioOrOne(equipment, equipment.powerFactor, "powerFactor", "cos φ", sheet);
     const auto efficiency = ratioOrOne(equipment, equipment.efficiency, "efficiency", "η", sheet);
-    if (!power || !factor || !efficiency || rated.base() <= 0) return std::nullopt;
+    if (!power || !factor || !efficiency) return std::nullopt;
     sheet.show([&] {
-        return voltageKnown ? recordedTerm("U", equipment.ratedVoltage, units::volt)
-                            : computedTerm("U", rated, units::volt, {"check.note.nominal-voltage", {}});
+        return recorded ? recordedTerm("U", equipment.ratedVoltage, units::volt)
+                        : computedTerm("U", rated, units::volt, {"check.note.nominal-voltage", {}});
     });
     const Voltage phaseVoltage = single ? rated : rated / std::numbers::sqrt3;
     const Current each = physics::loadCurrent(power->value, phaseVoltage, !single, *factor, *efficiency);
@@ -83,14 +83,13 @@ std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const C
 
 Voltage nominalVoltage(const VisitContext& visit) {
     if (visit.supply)
-        if (const auto recorded = visit.supply->nominalVoltage.exact(); recorded && recorded->base() > 0)
-            return *recorded;
+        if (const auto recorded = usable(visit.supply->nominalVoltage)) return *recorded;
     return visit.rules.nominalVoltage;
 }
 
 Term nominalVoltageTerm(const VisitContext& visit) {
     if (visit.supply)
-        if (const auto recorded = visit.supply->nominalVoltage.exact(); recorded && recorded->base() > 0)
+        if (const auto recorded = usable(visit.supply->nominalVoltage))
             return recordedTerm("U_0", visit.supply->nominalVoltage, units::volt);
     return ruleTerm("U_0", visit.rules.nominalVoltage, units::volt, visit.rules.sourceOf("nominalVoltage_V"),
                     {"check.note.nominal-voltage", {}});
@@ -106,7 +105,7 @@ std::optional<EquipmentCurrent> equipmentCurrent(const VisitContext& visit, cons
                                       {"check.note.equipment", &equipment.name});
     if (!current) return std::nullopt;
     const Voltage lineToEarth = nominalVoltage(visit);
-    const Voltage rated = equipment.ratedVoltage.exact().value_or(std::numbers::sqrt3 * lineToEarth);
+    const Voltage rated = usable(equipment.ratedVoltage).value_or(std::numbers::sqrt3 * lineToEarth);
     return EquipmentCurrent{*current, isSinglePhase(circuit, rated, lineToEarth)};
 }
 

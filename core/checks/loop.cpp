@@ -12,19 +12,22 @@ namespace {
 /// The loop outside the circuit's own conductors, which a fault here does not warm: the board's reading, else
 /// the supply's. Without either the whole reading counts as warmed, which errs on the safe side.
 Resistance loopOutside(const CircuitContext& context, Worksheet& sheet) {
-    if (context.boardReading && context.boardReading->loopImpedance.exact()) {
+    const auto board = context.boardReading ? usable(context.boardReading->loopImpedance) : std::nullopt;
+    if (board) {
         sheet.show([&] { return recordedTerm("Z_db", context.boardReading->loopImpedance, units::ohm); });
-        return *context.boardReading->loopImpedance.exact();
+        return *board;
     }
-    if (context.feeders.empty() && context.supplyReading &&
-        context.supplyReading->externalLoopImpedance.exact()) {
+    const bool atSupply = context.feeders.empty() && context.supplyReading;
+    const auto supply = atSupply ? usable(context.supplyReading->externalLoopImpedance) : std::nullopt;
+    if (supply) {
         sheet.show(
             [&] { return recordedTerm("Z_e", context.supplyReading->externalLoopImpedance, units::ohm); });
-        return *context.supplyReading->externalLoopImpedance.exact();
+        return *supply;
     }
-    sheet.show([&] {
+    const auto assumed = [] {
         return assumedTerm("Z_db", ohms(0), units::ohm, {"check.note.whole-loop-warmed", {}});
-    });
+    };
+    context.rules.loopRule == LoopRule::CorrectedReading ? sheet.show(assumed) : sheet.showAside(assumed);
     return ohms(0);
 }
 
@@ -38,7 +41,7 @@ std::optional<Figure<Resistance>> correctedReading(const CircuitContext& context
         return std::nullopt;
     }
     const Resistance outside = loopOutside(context, sheet);
-    const auto recorded = context.visit.conductorTemperature.exact();
+    const auto recorded = usable(context.visit.conductorTemperature);
     const Temperature atTest = recorded.value_or(context.rules.testTemperature);
     const auto coefficient = context.tables.temperatureCoefficient(wiring.material);
     const Resistance corrected =
@@ -58,8 +61,8 @@ std::optional<Figure<Resistance>> correctedReading(const CircuitContext& context
 /// A loop that is too high for the overcurrent device may still be cut off by a residual current device.
 std::optional<Resistance> residualLimit(const CircuitContext& context, Time time, Worksheet& sheet) {
     const auto path = mostSensitive(context);
-    const auto rated = path ? path->device->residualCurrent.exact() : std::nullopt;
-    if (!rated || rated->base() <= 0) return std::nullopt;
+    const auto rated = path ? usable(path->device->residualCurrent) : std::nullopt;
+    if (!rated) return std::nullopt;
     const auto limit = loopForResidual(context, path->device->delay, *rated, time);
     if (!limit) return std::nullopt;
     sheet.show([&] { return recordedTerm("I_Δn", path->device->residualCurrent, units::milliampere); });

@@ -21,8 +21,8 @@ std::optional<ResidualInPath> mostSensitive(const CircuitContext& context) {
 }
 
 std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sheet) {
-    const auto rated = path.device->residualCurrent.exact();
-    if (rated && rated->base() > 0) {
+    const auto rated = usable(path.device->residualCurrent);
+    if (rated) {
         sheet.show([&] { return recordedTerm("I_Δn", path.device->residualCurrent, units::milliampere); });
         return rated;
     }

@@ -20,9 +20,9 @@ std::optional<ResidualInPath> mostSensitive(const CircuitContext& context, Accep
     std::optional<ResidualInPath> best;
     const auto offer = [&](const ResidualDevice& device, RecordKind kind, Id owner) {
         if (!device.fitted || !accepts(device)) return;
-        const auto current = device.residualCurrent.exact();
-        const bool better = !best || (current && (!best->device->residualCurrent.exact() ||
-                                                  *current < *best->device->residualCurrent.exact()));
+        const auto current = usable(device.residualCurrent);
+        const auto bestCurrent = best ? usable(best->device->residualCurrent) : std::nullopt;
+        const bool better = !best || (current && (!bestCurrent || *current < *bestCurrent));
         if (better) best = {&device, kind, owner};
     };
     offer(context.circuit.residual, RecordKind::Circuit, context.circuit.id);

@@ -69,6 +69,7 @@ Finding checkResidualTime(const CircuitContext& context) {
     const bool buttonFails = context.circuit.residual.fitted && context.reading &&
                              context.reading->residualButton == TestOutcome::Wrong;
     if (buttonFails) {
+        sheet.clause("residual-time");
         sheet.decide(Verdict::Fails);
         sheet.phrase(Verdict::Fails, "check.residual-time.button");
         return sheet.conclude();

@@ -4,6 +4,9 @@
 #include "core/checks/finding.h"
 #include "core/units/entry.h"
 
+#include <cmath>
+#include <type_traits>
+
 /// How a result and a limit become a verdict.
 namespace loopwright {
 
@@ -22,6 +25,20 @@ struct Figure {
     Bound bound = Bound::Exact;
     int decimals = -1; ///< as it was typed; -1 for one that was worked out
 };
+
+/// Whether a figure can be reckoned with: finite, and above 0 unless it is a temperature.
+template <class Q>
+bool isUsable(Q value) {
+    const double base = detail::baseOf(value);
+    return std::isfinite(base) && (std::is_same_v<Q, Temperature> || base > 0);
+}
+/// The figure where it is exact and can be reckoned with. For what a check can do without; what it needs is
+/// asked of its Worksheet.
+template <class Q>
+std::optional<Q> usable(const Entry<Q>& entry) {
+    const auto exact = entry.exact();
+    return exact && isUsable(*exact) ? exact : std::nullopt;
+}
 
 /// The bound of a sum or product that rises with both, and of a reciprocal.
 Bound combined(Bound a, Bound b);

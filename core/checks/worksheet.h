@@ -79,6 +79,12 @@ class Worksheet {
     void show(Make&& make) {
         if (isFull()) addTerm(make());
     }
+    /// The same for what is told beside the working: the answer does not rest on it, even where it is
+    /// assumed.
+    template <class Make>
+    void showAside(Make&& make) {
+        if (isFull()) finding_.working.terms.push_back(make());
+    }
     void formula(std::string_view text) {
         if (isFull()) finding_.working.formula = text;
     }

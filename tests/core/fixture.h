@@ -55,7 +55,7 @@ Entry<Q> notApplicable() {
 /// not apply. Tests change what they are about.
 struct Fixture {
     Installation installation;
-    std::string ruleSet = "bs-7671-2018";
+    RuleSet ruleSet = rules();
 
     Fixture() {
         installation.site = {.id = ids.next(), .name = "Site"};
@@ -164,8 +164,7 @@ struct Fixture {
     }
 
     Assessment assess(Detail detail = Detail::Full) const {
-        return loopwright::assess(installation, installation.visits.front().id, tables(), rules(ruleSet),
-                                  detail);
+        return loopwright::assess(installation, installation.visits.front().id, tables(), ruleSet, detail);
     }
     Finding find(std::string_view check, Id subject, Detail detail = Detail::Full) const {
         for (Finding& finding : assess(detail).findings)

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/fixture.h"
+
+/// Fault currents, what they heat, and voltage drop.
+namespace loopwright {
+namespace {
+
+using test::Fixture;
+using test::read;
+using test::typed;
+
+TEST(BreakingCapacity, TheProspectiveCurrentOfTheBoardCounts) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Holds);
+    EXPECT_DOUBLE_EQ(fixture.find("breaking-capacity").result->value, 2.6);
+    fixture.boardReading().prospectiveFaultCurrent = read(kiloamperes(5.8), 1);
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Close);
+    fixture.boardReading().prospectiveFaultCurrent = read(kiloamperes(6.4), 1);
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Fails);
+    fixture.reading().prospectiveFaultCurrent = read(kiloamperes(3), 1);
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Holds) << "read at the device itself";
+}
+
+TEST(BreakingCapacity, FollowsFromTheLoopWhereNobodyReadIt) {
+    // 1.1 x 230 V / 0.18 ohm = 1.406 kA, twice that between three phases (IEC 60909-0; common practice for
+    // the twice).
+    Fixture fixture;
+    fixture.boardReading().prospectiveFaultCurrent = {};
+    EXPECT_NEAR(fixture.find("breaking-capacity").result->value, 2 * 1.4056, 0.001);
+    fixture.board().phases = Phases::L1;
+    EXPECT_NEAR(fixture.find("breaking-capacity").result->value, 1.4056, 0.001);
+}
+
+TEST(BreakingCapacity, TheSupplysCurrentIsOnlyAnUpperBoundFurtherIn) {
+    Fixture fixture;
+    fixture.nest();
+    fixture.boardReading().prospectiveFaultCurrent = {};
+    fixture.boardReading().loopImpedance = {};
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Holds) << "3.2 kA at the supply, less here";
+    fixture.supplyReading().prospectiveFaultCurrent = read(kiloamperes(9), 1);
+    const Finding finding = fixture.find("breaking-capacity");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell);
+    EXPECT_EQ(test::missingFields(finding), "prospectiveFaultCurrent_kA");
+    EXPECT_EQ(finding.missing.front().kind, RecordKind::BoardReading);
+}
+
+TEST(BreakingCapacity, AnUnmarkedDeviceIsTakenAsTheLeastOfItsFamily) {
+    Fixture fixture;
+    fixture.circuit().device = {
+        "3036", typed(amperes(15)), {}}; // S1A: 1 kA (Guide to the Wiring Regulations, C 4.3)
+    const Finding above = fixture.find("breaking-capacity");
+    EXPECT_EQ(above.verdict, Verdict::CannotTell) << "a better one may be fitted";
+    EXPECT_EQ(test::missingFields(above), "device.breakingCapacity_kA");
+    fixture.boardReading().prospectiveFaultCurrent = read(kiloamperes(0.8), 1);
+    const Finding below = fixture.find("breaking-capacity");
+    EXPECT_EQ(below.verdict, Verdict::Holds);
+    EXPECT_TRUE(below.working.restsOnAssumption);
+}
+
+TEST(BoardWithstand, ComparesWithWhatTheBoardMayBeUsedAt) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.onBoard("board-withstand").verdict, Verdict::Holds);
+    fixture.board().withstandCurrent = typed(kiloamperes(2));
+    EXPECT_EQ(fixture.onBoard("board-withstand").verdict, Verdict::Fails);
+    fixture.board().withstandCurrent = typed(kiloamperes(2.65), 2);
+    EXPECT_EQ(fixture.onBoard("board-withstand").verdict, Verdict::Close);
+    fixture.board().withstandCurrent = {};
+    EXPECT_EQ(test::missingFields(fixture.onBoard("board-withstand")), "withstandCurrent_kA");
+}
+
+TEST(Adiabatic, AFuseLetsInTheEnergyOfItsLatestTime) {
+    // we-b-01: 90 A for 0.4 s behind a 15 A BS 3036 fuse, k 115: 0.49 mm2 (Basic Electrical Installation
+    // Work, Newnes).
+    Fixture fixture;
+    fixture.circuit().device = {"3036", typed(amperes(15)), typed(kiloamperes(4))};
+    fixture.reading().loopImpedance = read(ohms(230.0 / 90));
+    for (const char* check : {"adiabatic-line", "adiabatic-protective"}) {
+        const Finding finding = fixture.find(check);
+        EXPECT_EQ(finding.verdict, Verdict::Holds) << testing::PrintToString(finding);
+        EXPECT_NEAR(finding.result->value, 0.495, 0.001) << check;
+    }
+    fixture.wiring().protectiveSize = typed(squareMillimetres(0.5), 1);
+    EXPECT_EQ(fixture.find("adiabatic-protective").verdict, Verdict::Close);
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Holds);
+    fixture.wiring().protectiveSize = typed(squareMillimetres(0.4), 1);
+    EXPECT_EQ(fixture.find("adiabatic-protective").verdict, Verdict::Fails);
+    fixture.wiring().lineSize = typed(squareMillimetres(0.4), 1);
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Fails);
+    fixture.wiring().parallelConductors = typed(2.0);
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Holds) << "two share the current";
+}
+
+TEST(Adiabatic, ABreakerLetsInItsTimeOrItsClassWhicheverIsLess) {
+    Fixture fixture; // 230 V / 0.53 ohm = 434 A for 0.1 s: 18 832 A2s, sqrt / 115 = 1.193 mm2
+    EXPECT_NEAR(fixture.find("adiabatic-line").result->value, 434.0 * std::sqrt(0.1) / 115, 0.002);
+    fixture.reading().loopImpedance = read(ohms(0.19));
+    const Finding finding = fixture.find("adiabatic-line");
+    const double byTime = 230 / 0.19 * std::sqrt(0.1) / 115;
+    EXPECT_LT(finding.result->value, byTime) << testing::PrintToString(finding);
+    fixture.circuit().device.breakingCapacity = {};
+    EXPECT_NEAR(fixture.find("adiabatic-line").result->value, byTime, 1e-9)
+        << "no class without a marked capacity";
+}
+
+TEST(Adiabatic, WithoutAnEndToTheFaultThereIsNoSize) {
+    Fixture fixture;
+    fixture.reading().loopImpedance = read(ohms(9));
+    const Finding finding = fixture.find("adiabatic-line");
+    EXPECT_EQ(finding.verdict, Verdict::Fails);
+    EXPECT_EQ(finding.sentence.key, "check.adiabatic.unlimited");
+    fixture.circuit().residual = {true, typed(milliamperes(30)), ResidualType::A, ResidualDelay::General};
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Holds) << "a residual device ends it in 40 ms";
+}
+
+TEST(Adiabatic, WhatServesWithoutASizeDoesNotApplyAndBoundsSettleNothing) {
+    Fixture fixture;
+    fixture.wiring().protectiveSize = test::notApplicable<CrossSection>();
+    EXPECT_EQ(fixture.find("adiabatic-protective").verdict, Verdict::DoesNotApply);
+    fixture.wiring().protectiveSize = {};
+    EXPECT_EQ(test::missingFields(fixture.find("adiabatic-protective")), "wiring.protectiveSize_mm2");
+    fixture.reading().loopImpedance = test::below(ohms(0.5));
+    const Finding finding = fixture.find("adiabatic-line");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell);
+    EXPECT_EQ(test::missingFields(finding), "loopImpedance_ohm");
+}
+
+Finding dropOf(Fixture& fixture, Phases phases, double size, double load, double length) {
+    fixture.circuit().phases = phases;
+    fixture.circuit().load = typed(amperes(load));
+    fixture.wiring().lineSize = typed(squareMillimetres(size), 1);
+    fixture.wiring().length = typed(metres(length));
+    return fixture.find("drop");
+}
+
+TEST(Drop, FollowsFromThePublishedFigures) {
+    // we-d-01: 100 A, 150 m, 35 mm2, 1.1 mV/A/m: 16.5 V (cse-distributors.co.uk). we-d-05: 32 A, 30 m, 6 mm2,
+    // 7.3 mV/A/m: about 7.0 V (diybanter.com post 4241736).
+    Fixture fixture;
+    EXPECT_NEAR(dropOf(fixture, Phases::Three, 35, 100, 150).result->value, 16.5 / 398.37 * 100, 0.01);
+    const Finding heater = dropOf(fixture, Phases::L1, 6, 32, 30);
+    EXPECT_NEAR(heater.result->value, 7.0 / 230 * 100, 0.01);
+    EXPECT_EQ(heater.verdict, Verdict::Holds) << "5 %";
+    fixture.circuit().use = CircuitUse::Lighting;
+    EXPECT_EQ(fixture.find("drop").verdict, Verdict::Fails) << "3 % for lighting";
+    EXPECT_EQ(dropOf(fixture, Phases::L1, 6, 32, 29).verdict, Verdict::Close);
+}
+
+TEST(Drop, ARingSharesItsLoadOverHalfItsLengthEachWay) {
+    // 2.5 mm2, 18 mV/A/m: 26 A over 98 m / 4 = 11.47 V (On-Site Guide method, without its correction for
+    // temperature).
+    Fixture fixture;
+    fixture.makeRing();
+    EXPECT_NEAR(dropOf(fixture, Phases::L1, 2.5, 26, 98).result->value, 11.466 / 230 * 100, 0.001);
+}
+
+TEST(Drop, TheFeedersShareIsAdded) {
+    Fixture fixture;
+    const double own = fixture.find("drop").result->value;
+    Circuit& feeder = fixture.nest();
+    const Id feederId = feeder.id;
+    const double share = fixture.find("drop", feederId).result->value;
+    EXPECT_GT(share, 0);
+    EXPECT_NEAR(fixture.find("drop").result->value, own + share, 1e-9);
+}
+
+TEST(Drop, AFeederOfUnknownLoadIsTakenAtItsRatingAndCannotFailByThat) {
+    Fixture fixture;
+    fixture.nest().load = {};
+    const Finding within = fixture.find("drop");
+    EXPECT_EQ(within.verdict, Verdict::Holds);
+    EXPECT_TRUE(within.working.restsOnAssumption);
+    fixture.wiring().length = typed(metres(45));
+    const Finding beyond = fixture.find("drop");
+    EXPECT_EQ(beyond.verdict, Verdict::CannotTell) << testing::PrintToString(beyond);
+    EXPECT_EQ(test::missingFields(beyond), "load_A");
+    EXPECT_EQ(beyond.missing.front().id, fixture.installation.circuits.back().id) << "the feeder's";
+    EXPECT_EQ(beyond.sentence.key, "check.lacks.assumed");
+}
+
+TEST(Drop, AConductorWithoutAPublishedFigureGoesByItsResistance) {
+    Fixture fixture;
+    fixture.wiring().material = Material::Aluminium;
+    const Finding finding = dropOf(fixture, Phases::L1, 16, 20, 30);
+    // 2 x 1.91 ohm/km (IEC 60228) x (1 + 0.00403 x 50) x 20 A x 30 m / 230 V, worked by hand.
+    EXPECT_NEAR(finding.result->value, 2 * 1.91e-3 * 1.2015 * 20 * 30 / 230 * 100, 0.01)
+        << testing::PrintToString(finding);
+    fixture.wiring().length = {};
+    EXPECT_EQ(test::missingFields(fixture.find("drop")), "wiring.length_m");
+}
+
+} // namespace
+} // namespace loopwright

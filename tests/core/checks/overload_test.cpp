@@ -1,0 +1,297 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/fixture.h"
+
+/// Load, device and wiring. "we-..." names a row of the collection of published worked examples, whose source
+/// is quoted beside it.
+namespace loopwright {
+namespace {
+
+using test::Fixture;
+using test::read;
+using test::typed;
+
+double resultOf(const Finding& finding) {
+    return finding.result ? finding.result->value : -1;
+}
+double limitOf(const Finding& finding) {
+    return finding.limit ? finding.limit->value : -1;
+}
+
+/// A fixture whose only load is one piece of equipment.
+Fixture withEquipment(Power power, Voltage voltage) {
+    Fixture fixture;
+    fixture.circuit().load = {};
+    fixture.addEquipment("Heater", power).ratedVoltage = typed(voltage);
+    return fixture;
+}
+
+TEST(LoadDevice, HoldsIsCloseAndFailsByTheMargin) {
+    Fixture fixture;
+    const auto find = [&](double load) {
+        fixture.circuit().load = typed(amperes(load), 1);
+        return fixture.find("load-device");
+    };
+    EXPECT_EQ(find(13).verdict, Verdict::Holds);
+    EXPECT_DOUBLE_EQ(find(13).margin.value(), 7.0 / 20);
+    EXPECT_EQ(find(19.5).verdict, Verdict::Close) << "2.5 % under 20 A";
+    EXPECT_EQ(find(20).verdict, Verdict::Close) << "nothing left, and nothing passed";
+    EXPECT_EQ(find(20.1).verdict, Verdict::Fails);
+    EXPECT_EQ(find(20.1).margin < 0, true);
+}
+
+TEST(LoadDevice, LoadsFollowFromPowerAndVoltage) {
+    // we-n-04: 10 kW at 240 V, 41.67 A (engineerfix.com). we-n-03: 1150 W at 230 V, 5 A (look4.net.nz, school
+    // physics).
+    EXPECT_NEAR(resultOf(withEquipment(kilowatts(10), volts(240)).find("load-device")), 41.67, 0.01);
+    EXPECT_NEAR(resultOf(withEquipment(watts(1150), volts(230)).find("load-device")), 5.0, 0.001);
+    // Common practice, no source: an 8.5 kW heater at 240 V draws 35 to 36 A.
+    EXPECT_NEAR(resultOf(withEquipment(watts(8500), volts(240)).find("load-device")), 35.4, 0.05);
+}
+
+TEST(LoadDevice, MotorsDrawMoreThanTheirShaftGives) {
+    // we-k-02: 160 kW, 440 V, efficiency 0.93, power factor 0.92: 245.4 A (Handbook of Electrical
+    // Engineering, Wiley). we-k-03: 7.5 kW, 415 V, 0.85, 0.8: 15.3 A (The Electrician's Guide, EPA Press).
+    struct Motor {
+        double power, voltage, efficiency, factor, current, tolerance;
+    };
+    for (const Motor& motor :
+         {Motor{160e3, 440, 0.93, 0.92, 245.4, 0.05}, Motor{7500, 415, 0.85, 0.8, 15.3, 0.06}}) {
+        Fixture fixture = withEquipment(watts(motor.power), volts(motor.voltage));
+        fixture.circuit().phases = Phases::Three;
+        fixture.installation.equipment.front().efficiency = typed(motor.efficiency, 2);
+        fixture.installation.equipment.front().powerFactor = typed(motor.factor, 2);
+        EXPECT_NEAR(resultOf(fixture.find("load-device")), motor.current, motor.tolerance) << motor.power;
+    }
+}
+
+TEST(LoadDevice, SinglePhasePiecesOnAThreePhaseCircuitLoadOnePhaseMost) {
+    Fixture fixture = withEquipment(watts(2300), volts(230));
+    fixture.circuit().phases = Phases::Three;
+    const auto load = [&](double count) {
+        fixture.installation.equipment.front().count = typed(count);
+        return resultOf(fixture.find("load-device"));
+    };
+    EXPECT_NEAR(load(1), 10, 1e-9);
+    EXPECT_NEAR(load(3), 10, 1e-9);
+    EXPECT_NEAR(load(4), 20, 1e-9) << "two of the four hang on one phase";
+    fixture.installation.equipment.front().ratedVoltage = typed(volts(400));
+    EXPECT_NEAR(load(1), 2300 / 400.0 / 1.7320508, 1e-6) << "a three-phase piece spreads over all three";
+}
+
+TEST(LoadDevice, TheClampGoesBeforeWhatIsTypedAndThatBeforeTheEquipment) {
+    Fixture fixture;
+    fixture.addEquipment("Heater", watts(4140));
+    fixture.reading().measuredLoad = read(amperes(11), 1);
+    fixture.circuit().load = typed(amperes(13));
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 11);
+    EXPECT_EQ(fixture.find("load-device").working.terms.front().origin, TermOrigin::Read);
+    fixture.reading().measuredLoad = test::limited<Current>("no room for a clamp");
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 13);
+    EXPECT_EQ(fixture.find("load-device").working.terms.front().origin, TermOrigin::Typed);
+    fixture.circuit().load = {};
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 18);
+    fixture.installation.equipment.front().current = typed(amperes(17.2), 1);
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 17.2)
+        << "the plate's current goes before its power";
+    fixture.installation.equipment.clear();
+    const Finding finding = fixture.find("load-device");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell);
+    EXPECT_EQ(test::missingFields(finding), "load_A");
+}
+
+TEST(LoadDevice, SaysWhatAnOverloadMeansForTheDevice) {
+    // Common practice, no source: a 30 A cartridge fuse carries 35.4 A with no operation that can be counted
+    // on; a type C 50 A breaker that carries 65 A stands between its conventional currents (1.13 and 1.45
+    // times, IEC 60898-1).
+    struct Row {
+        const char* family;
+        double rated, load;
+        std::string_view phrase;
+    };
+    for (const Row& row : {Row{"1361", 30, 35.4, "check.load-device.fails-unsure"},
+                           Row{"60898-C", 50, 65, "check.load-device.fails-unsure"},
+                           Row{"60898-C", 50, 55, "check.load-device.fails-carried"},
+                           Row{"60898-C", 50, 75, "check.load-device.fails"},
+                           Row{"88-2", 32, 39, "check.load-device.fails-carried"}}) {
+        Fixture fixture;
+        fixture.circuit().device.family = row.family;
+        fixture.circuit().device.ratedCurrent = typed(amperes(row.rated));
+        fixture.circuit().load = typed(amperes(row.load), 1);
+        const Finding finding = fixture.find("load-device");
+        EXPECT_EQ(finding.verdict, Verdict::Fails) << row.family;
+        EXPECT_EQ(finding.sentence.key, row.phrase) << row.family << " " << row.load;
+    }
+}
+
+TEST(LoadDevice, FiguresThatCannotBeReckonedWithNeverReachAVerdict) {
+    for (const double value :
+         {0.0, -3.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+        Fixture fixture;
+        fixture.circuit().load = typed(amperes(value));
+        EXPECT_EQ(fixture.find("load-device").verdict, Verdict::CannotTell) << value;
+        EXPECT_EQ(test::missingFields(fixture.find("load-device")), "load_A") << value;
+    }
+}
+
+TEST(LoadDevice, WhatIsNotApplicableDoesNotApply) {
+    Fixture fixture;
+    fixture.circuit().device.ratedCurrent = test::notApplicable<Current>();
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::DoesNotApply);
+    EXPECT_EQ(fixture.find("load-device").sentence.key, "check.not-applicable");
+}
+
+/// Singles in conduit, grouped at 0.7 (three circuits) in 40 degC (0.87).
+Fixture hotConduit(double size) {
+    Fixture fixture;
+    fixture.circuit().device = {"88-2", typed(amperes(15)), typed(kiloamperes(80))};
+    fixture.wiring().method = InstallationMethod::B1;
+    fixture.wiring().lineSize = typed(squareMillimetres(size), 1);
+    fixture.wiring().ambient = typed(celsius(40));
+    fixture.wiring().groupedCircuits = typed(3.0);
+    return fixture;
+}
+
+TEST(DeviceWiring, CapacityIsCorrectedForWhatSurroundsTheWiring) {
+    // we-c-01: 15 A / (0.87 x 0.7) asks for 24.63 A, so 2.5 mm2 (24 A) is too small and 4 mm2 (32 A) does
+    // (electriciansforums.net thread 46075).
+    const Finding small = hotConduit(2.5).find("device-wiring");
+    EXPECT_EQ(small.verdict, Verdict::Fails);
+    EXPECT_NEAR(limitOf(small), 24 * 0.87 * 0.7, 1e-9);
+    const Finding larger = hotConduit(4).find("device-wiring");
+    EXPECT_EQ(larger.verdict, Verdict::Holds);
+    EXPECT_NEAR(limitOf(larger), 32 * 0.87 * 0.7, 1e-9);
+
+    Fixture inParallel = hotConduit(2.5);
+    inParallel.wiring().parallelConductors = typed(2.0);
+    EXPECT_NEAR(limitOf(inParallel.find("device-wiring")), 2 * 24 * 0.87 * 0.7, 1e-9);
+    Fixture insulated = hotConduit(2.5);
+    insulated.wiring().insulatedLength = typed(metres(0.5), 1);
+    EXPECT_NEAR(limitOf(insulated.find("device-wiring")), 0.5 * 24 * 0.87 * 0.7, 1e-9);
+}
+
+TEST(DeviceWiring, NamesWhatItLacks) {
+    Fixture fixture;
+    fixture.wiring().method = InstallationMethod::Unknown;
+    fixture.wiring().lineSize = {};
+    fixture.circuit().device.ratedCurrent = test::limited<Current>("label painted over");
+    const Finding finding = fixture.find("device-wiring");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell);
+    EXPECT_EQ(test::missingFields(finding), "device.ratedCurrent_A wiring.lineSize_mm2 wiring.method");
+    EXPECT_EQ(finding.sentence.key, "check.lacks.limited");
+    EXPECT_EQ(std::get<std::string>(finding.sentence.arguments.back()), "label painted over");
+}
+
+TEST(DeviceWiring, ASizeThatNoTableHasIsSaidToBeUnpublished) {
+    Fixture fixture;
+    fixture.wiring().lineSize = typed(squareMillimetres(2.7), 1);
+    const Finding finding = fixture.find("device-wiring");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell);
+    EXPECT_EQ(finding.sentence.key, "check.lacks.unpublished");
+    EXPECT_EQ(test::missingFields(finding), "wiring.lineSize_mm2");
+}
+
+TEST(DeviceWiring, ARingMayHaveLegsSmallerThanItsDevice) {
+    Fixture fixture;
+    fixture.makeRing();
+    const Finding free = fixture.find("device-wiring");
+    EXPECT_EQ(free.verdict, Verdict::Holds) << testing::PrintToString(free);
+    EXPECT_EQ(free.sentence.key, "check.device-wiring.holds-ring");
+
+    // we-c-02: both legs in one mini trunking, 23 A x 0.8 = 18.4 A, under the 20 A that a ring's cable needs
+    // (electriciansforums.net thread 9542).
+    fixture.wiring().method = InstallationMethod::B2;
+    fixture.wiring().groupedCircuits = typed(2.0);
+    const Finding bunched = fixture.find("device-wiring");
+    EXPECT_EQ(bunched.verdict, Verdict::Fails);
+    EXPECT_NEAR(resultOf(bunched), 18.4, 1e-9);
+    EXPECT_DOUBLE_EQ(limitOf(bunched), 20);
+
+    fixture.circuit().device.ratedCurrent = typed(amperes(40));
+    EXPECT_EQ(fixture.find("device-wiring").sentence.key, "check.device-wiring.fails-ring-device");
+}
+
+TEST(LoadWiring, ComparesTheLoadWithTheCapacity) {
+    Fixture fixture; // 2.5 mm2 flat cable clipped direct: 27 A (BS 7671, table 4D5)
+    const auto find = [&](double load) {
+        fixture.circuit().load = typed(amperes(load), 1);
+        return fixture.find("load-wiring");
+    };
+    EXPECT_DOUBLE_EQ(limitOf(find(13)), 27);
+    EXPECT_EQ(find(13).verdict, Verdict::Holds);
+    EXPECT_EQ(find(26).verdict, Verdict::Close);
+    EXPECT_EQ(find(28).verdict, Verdict::Fails);
+    fixture.makeRing();
+    EXPECT_EQ(find(32).verdict, Verdict::Holds) << "20/32 of the load on one leg, by the ring allowance";
+    EXPECT_DOUBLE_EQ(resultOf(find(32)), 20);
+}
+
+TEST(Conventional, ARewirableFuseAsksForWiringOfMoreThanItsRating) {
+    // we-c-05: 1.45 / 2 = 0.725 (The Electrician's Guide 4.3.8; fusing factor 2, BS 7671 433.1.202).
+    Fixture fixture;
+    fixture.circuit().device = {"3036", typed(amperes(20)), typed(kiloamperes(4))};
+    EXPECT_EQ(fixture.find("device-wiring").verdict, Verdict::Holds)
+        << "20 A in 27 A: the factor counts once, and not here";
+    const Finding finding = fixture.find("conventional");
+    EXPECT_EQ(finding.verdict, Verdict::Fails);
+    EXPECT_DOUBLE_EQ(resultOf(finding), 40);
+    EXPECT_DOUBLE_EQ(limitOf(finding), 1.45 * 27);
+    EXPECT_EQ(20 <= 0.725 * 27, finding.verdict != Verdict::Fails) << "the same by the factor";
+    fixture.circuit().device.ratedCurrent = typed(amperes(15));
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Holds) << "30 A against 39.15 A";
+}
+
+TEST(Conventional, RuleSetsDifferOnCartridgeFuses) {
+    // BS 7671 433.1.201 takes a gG fuse within the wiring's capacity to comply; by its conventional current
+    // of 1.6 I_n (IEC 60269-1) a fuse of 25 A asks for 27.6 A of wiring: we-c-04, 1.6 / 1.45 = 1.10
+    // (Electrical Installation Guide).
+    Fixture fixture;
+    fixture.circuit().device = {"88-2", typed(amperes(25)), typed(kiloamperes(80))};
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Holds);
+    fixture.ruleSet = test::rules("iec-60364");
+    const Finding finding = fixture.find("conventional");
+    EXPECT_EQ(finding.verdict, Verdict::Fails);
+    EXPECT_DOUBLE_EQ(resultOf(finding), 40);
+}
+
+TEST(Conventional, CannotTellWithoutTheFamilyAndDoesNotApplyToRings) {
+    Fixture fixture;
+    fixture.circuit().device.family = "";
+    EXPECT_EQ(test::missingFields(fixture.find("conventional")), "device.family");
+    fixture.makeRing();
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::DoesNotApply);
+}
+
+TEST(PlugFuse, AFixedHeaterInThe16AmpereRangeOverloadsA13AmpereFuse) {
+    // Common practice, no source.
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("plug-fuse").verdict, Verdict::DoesNotApply);
+    Equipment& heater = fixture.addEquipment("Heater, bindery", watts(3600));
+    heater.plugFuse = typed(amperes(13));
+    const Finding finding = fixture.find("plug-fuse");
+    EXPECT_EQ(finding.verdict, Verdict::Fails);
+    EXPECT_NEAR(resultOf(finding), 15.65, 0.01);
+    EXPECT_DOUBLE_EQ(limitOf(finding), 13);
+    EXPECT_EQ(std::get<std::string>(finding.sentence.arguments.front()), "Heater, bindery");
+
+    fixture.installation.equipment.back().power = typed(watts(2900));
+    EXPECT_EQ(fixture.find("plug-fuse").verdict, Verdict::Close) << "12.6 A";
+    fixture.installation.equipment.back().power = typed(watts(2000));
+    EXPECT_EQ(fixture.find("plug-fuse").verdict, Verdict::Holds);
+    fixture.installation.equipment.back().power = {};
+    EXPECT_EQ(test::missingFields(fixture.find("plug-fuse")), "power_W");
+}
+
+TEST(PlugFuse, TheWorstPieceDecidesAndCountsByItself) {
+    Fixture fixture;
+    Equipment& heater = fixture.addEquipment("Heaters", watts(2000));
+    heater.plugFuse = typed(amperes(13));
+    heater.count = typed(6.0);
+    EXPECT_EQ(fixture.find("plug-fuse").verdict, Verdict::Holds) << "each has a fuse of its own";
+    fixture.addEquipment("Lamp", watts(1000)).plugFuse = typed(amperes(3));
+    const Finding finding = fixture.find("plug-fuse");
+    EXPECT_EQ(finding.verdict, Verdict::Fails);
+    EXPECT_EQ(std::get<std::string>(finding.sentence.arguments.front()), "Lamp");
+}
+
+} // namespace
+} // namespace loopwright
