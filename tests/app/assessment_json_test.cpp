@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/assessment_json.h"
+
+#include "core/reference/embedded.h"
+#include "core/sitefile/site_file.h"
+#include "tests/core/demo/demo_file.h"
+#include "tests/core/sitefile/site_text.h"
+
+#include <valijson/adapters/nlohmann_json_adapter.hpp>
+#include <valijson/schema.hpp>
+#include <valijson/schema_parser.hpp>
+#include <valijson/validator.hpp>
+
+#include <gtest/gtest.h>
+#include <map>
+
+namespace loopwright {
+namespace {
+
+using nlohmann::json;
+
+/// What the schema finds wrong with a document; empty if nothing.
+std::string faultsOf(const json& document) {
+    using Adapter = valijson::adapters::NlohmannJsonAdapter;
+    const json text = json::parse(embeddedFile("schema/assessment.schema.json"));
+    valijson::Schema schema;
+    valijson::SchemaParser(valijson::SchemaParser::kDraft7).populateSchema(Adapter(text), schema);
+    valijson::ValidationResults results;
+    if (valijson::Validator().validate(schema, Adapter(document), &results)) return {};
+    valijson::ValidationResults::Error error;
+    results.popError(error);
+    std::string said;
+    for (const std::string& step : error.context)
+        said += step;
+    return said + ": " + error.description;
+}
+
+Installation demoSite() {
+    SequentialIds ids;
+    const auto site = importSite(test::bytesOf(test::demoFolder / "oakum-row.site.json"), ids,
+                                 [](std::string_view path) -> tl::expected<std::string, Message> {
+                                     return test::bytesOf(test::demoFolder / std::string(path));
+                                 });
+    if (!site) throw std::runtime_error(test::told(site.error()));
+    return site->installation;
+}
+
+json assessed(const Installation& site, Id visit) {
+    const std::vector<RuleSet> ruleSets = builtInRuleSets();
+    const RuleSet& rules = ruleSetFor(ruleSets, find(site.visits, visit)->ruleSet);
+    const Assessment assessment = assess(site, visit, ReferenceTables::builtIn(), rules);
+    return json::parse(assessmentJson(site, assessment, Words(QLocale::c())));
+}
+
+TEST(AssessmentJson, IsWhatItsSchemaSays) {
+    const Installation site = demoSite();
+    for (const Visit& visit : site.visits) {
+        const json document = assessed(site, visit.id);
+        EXPECT_EQ(faultsOf(document), "") << visit.label;
+        EXPECT_GT(document.at("findings").size(), 200U) << visit.label;
+    }
+}
+
+TEST(AssessmentJson, TheSchemaRefusesWhatIsNotPromised) {
+    json document = assessed(demoSite(), demoSite().visits.back().id);
+    document["findings"][0]["verdict"] = "perhaps";
+    EXPECT_NE(faultsOf(document), "");
+}
+
+TEST(AssessmentJson, CountsAreThoseOfTheFindings) {
+    const Installation site = demoSite();
+    const json document = assessed(site, site.visits.back().id);
+    std::map<std::string, int> counted;
+    for (const json& finding : document.at("findings"))
+        ++counted[finding.at("verdict")];
+    for (const auto& [verdict, count] : document.at("verdicts").items())
+        EXPECT_EQ(count, counted[verdict]) << verdict;
+    EXPECT_EQ(document.at("answer"), "not-fit");
+    EXPECT_EQ(document.at("site").at("name"), "Oakum Row Works");
+    for (const json& finding : document.at("findings"))
+        EXPECT_EQ(finding.at("sentence").get<std::string>().find("_"), std::string::npos)
+            << finding.at("sentence");
+}
+
+} // namespace
+} // namespace loopwright
