@@ -43,6 +43,8 @@ TEST(Loop, BothTemperatureRulesAreShownAndTheRuleSetSaysWhichDecides) {
     EXPECT_NEAR(corrected.limit->value, 2.19, 1e-9);
     EXPECT_NEAR(value(corrected, "g Z_max"), 0.8 * 2.19, 1e-9);
     fixture.boardReading().loopImpedance = {};
+    EXPECT_NEAR(fixture.find("loop").result->value, 0.14 + 0.39 * 1.1965, 0.001) << "the supply's stands in";
+    fixture.supplyReading().externalLoopImpedance = {};
     EXPECT_GT(fixture.find("loop").result->value, 0.6) << "without the board's loop all of the reading warms";
     EXPECT_TRUE(fixture.find("loop").working.restsOnAssumption);
     fixture.ruleSet.loopRule = LoopRule::GuardedLimit;
