@@ -4,11 +4,19 @@
 #include "core/checks/device.h"
 #include "core/checks/residual_path.h"
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
-bool mayAskForIt(const Circuit& circuit) {
-    return (circuit.use == CircuitUse::Sockets && circuit.generalSockets) || circuit.outdoors;
+/// Sockets that anyone may use, sockets outdoors, and equipment that is carried about outdoors. A fixed lamp
+/// outdoors asks for none.
+bool mayAskForIt(const CircuitRecords& records) {
+    const Circuit& circuit = records.circuit;
+    const bool sockets = circuit.use == CircuitUse::Sockets;
+    const bool mobile =
+        std::ranges::any_of(records.equipment, [](const Equipment* each) { return !each->fixed; });
+    return (sockets && circuit.generalSockets) || (circuit.outdoors && (sockets || mobile));
 }
 
 } // namespace
@@ -17,7 +25,7 @@ bool mayAskForIt(const Circuit& circuit) {
 /// delayed device does not count: it is not quick enough for a person.
 Finding checkAdditionalProtection(const CircuitContext& context) {
     Worksheet sheet(phrasing<"additional-protection">, context, {RecordKind::Circuit, context.circuit.id});
-    if (!mayAskForIt(context.circuit)) return sheet.doesNotApply("check.additional-protection.not-asked");
+    if (!mayAskForIt(context)) return sheet.doesNotApply("check.additional-protection.not-asked");
     const RuleSet& rules = context.rules;
     sheet.formula("I_Δn ≤ I_Δn,max");
     sheet.clause("additional-protection");

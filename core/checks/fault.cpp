@@ -21,17 +21,45 @@ std::optional<Time> finalCircuitTime(const RuleSet& rules, bool tt, Voltage line
     return std::nullopt;
 }
 
-/// A breaker that operates at once lets through no more than its energy class says, where that is published.
-std::optional<Sourced<JouleIntegral>> letThrough(const CircuitContext& context, Current rated) {
+/// A breaker that operates at once lets through no more than its energy class says for a fault of this size,
+/// where that is published. More current means more energy, so the class limit of the next fault level above
+/// counts.
+std::optional<Sourced<JouleIntegral>> letThrough(const CircuitContext& context, Current rated,
+                                                 Current fault) {
     const auto capacity = usable(context.circuit.device.breakingCapacity);
-    if (!context.family || !capacity) return std::nullopt;
-    return context.tables.letThrough(*context.family, rated, *capacity);
+    if (!context.family || !capacity || fault > *capacity) return std::nullopt;
+    return context.tables.letThrough(*context.family, rated, fault);
 }
 
 bool operatesAtOnce(const CircuitContext& context, Current rated, Current fault) {
     const auto band =
         context.family ? context.tables.instantaneousBand(*context.family, rated) : std::nullopt;
     return band && fault >= rated * band->upTo;
+}
+
+bool isFuse(const DeviceFamily& family) {
+    return family.kind == DeviceKind::CartridgeFuse || family.kind == DeviceKind::RewirableFuse ||
+           family.kind == DeviceKind::PlugFuse;
+}
+
+struct KnownEnergy {
+    Sourced<JouleIntegral> most;
+    std::string_view note;
+};
+
+/// What the overcurrent device lets through at most, where more is known than its latest time.
+std::optional<KnownEnergy> knownEnergy(const CircuitContext& context, Current rated, Current fault) {
+    if (!context.family) return std::nullopt;
+    if (isFuse(*context.family)) {
+        const auto times = context.tables.deviceTimes(*context.family, rated);
+        const auto energy = times ? physics::largestFuseEnergy(times->value, fault) : std::nullopt;
+        if (!energy) return std::nullopt;
+        return KnownEnergy{{*energy, times->source}, "check.note.fuse-energy"};
+    }
+    if (!operatesAtOnce(context, rated, fault)) return std::nullopt;
+    const auto published = letThrough(context, rated, fault);
+    if (!published) return std::nullopt;
+    return KnownEnergy{*published, "check.note.let-through"};
 }
 
 } // namespace
@@ -103,14 +131,13 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
 
     const Time time = byDevice ? disconnection->latest.time : disconnection->byResidual->value;
     const JouleIntegral byTime = physics::jouleIntegral(fault, time);
-    if (byDevice && operatesAtOnce(context, rated, fault)) {
-        if (const auto published = letThrough(context, rated); published && published->value < byTime) {
-            sheet.show([&] {
-                return tableTerm("I^2t", published->value, units::ampereSquaredSecond, published->source,
-                                 {"check.note.let-through", {}});
-            });
-            return {published->value};
-        }
+    if (const auto known = byDevice ? knownEnergy(context, rated, fault) : std::nullopt;
+        known && known->most.value < byTime) {
+        sheet.show([&] {
+            return tableTerm("I^2t", known->most.value, units::ampereSquaredSecond, known->most.source,
+                             {known->note, {}});
+        });
+        return {known->most.value};
     }
     sheet.show([&] {
         return byDevice

@@ -4,14 +4,16 @@
 #include "core/checks/worksheet.h"
 #include "core/physics/loop.h"
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
 /// Two resistances that should agree, and what to say where they do not.
 struct Pair {
     std::string_view symbol; ///< of the difference
-    Resistance read;
-    Resistance expected;
+    Figure<Resistance> read;
+    Figure<Resistance> expected;
     Ratio tolerance;
     std::string_view toleranceKey;
     std::string_view failure;
@@ -19,15 +21,24 @@ struct Pair {
 
 /// The pair that decides.
 struct Deciding {
-    Resistance read;
-    Resistance expected;
+    Figure<Resistance> read;
+    Figure<Resistance> expected;
 };
 
+/// The difference of two readings of which one may lie beyond the instrument's range, as that of an open leg
+/// does: it then is at least this large, provided that the bound parts them further.
+Figure<Ratio> differenceOf(const Figure<Resistance>& a, const Figure<Resistance>& b) {
+    const auto& [smaller, larger] =
+        std::minmax(a, b, [](const auto& x, const auto& y) { return x.value < y.value; });
+    const bool mayMeet = larger.bound == Bound::OrLess || smaller.bound == Bound::OrMore;
+    const Bound bound = mayMeet ? Bound::Open : combined(larger.bound, reversed(smaller.bound));
+    return {physics::difference(a.value, b.value), bound};
+}
+
 void comparePair(const RuleSet& rules, const Pair& pair, Worksheet& sheet, Deciding& deciding) {
-    const Ratio difference = physics::difference(pair.read, pair.expected);
     sheet.show(
         [&] { return ruleTerm("Δ_max", pair.tolerance, units::percent, rules.sourceOf(pair.toleranceKey)); });
-    if (!sheet.compare(Relation::AtMost, pair.symbol, Figure<Ratio>{difference},
+    if (!sheet.compare(Relation::AtMost, pair.symbol, differenceOf(pair.read, pair.expected),
                        Figure<Ratio>{pair.tolerance}, units::percent))
         return;
     sheet.phrase(Verdict::Fails, pair.failure);
@@ -35,8 +46,9 @@ void comparePair(const RuleSet& rules, const Pair& pair, Worksheet& sheet, Decid
 }
 
 /// The highest reading of R_1+R_2 lies above that of the ring itself where a spur hangs on it.
-bool isSpur(Resistance continuity, Resistance whole, const RuleSet& rules) {
-    return continuity > whole && physics::difference(continuity, whole) > rules.ringProtectiveTolerance;
+bool isSpur(const Figure<Resistance>& continuity, const Figure<Resistance>& whole, const RuleSet& rules) {
+    return continuity.value > whole.value &&
+           physics::difference(continuity.value, whole.value) > rules.ringProtectiveTolerance;
 }
 
 void spurDecides(const Deciding& pair, Worksheet& sheet, Deciding& deciding) {
@@ -46,8 +58,8 @@ void spurDecides(const Deciding& pair, Worksheet& sheet, Deciding& deciding) {
 }
 
 /// r_2 that r_1 leads to expect from the sizes of the conductors.
-std::optional<Resistance> expectedProtective(const CircuitContext& context, Resistance line,
-                                             Worksheet& sheet) {
+std::optional<Figure<Resistance>> expectedProtective(const CircuitContext& context,
+                                                     const Figure<Resistance>& line, Worksheet& sheet) {
     const Wiring& wiring = context.circuit.wiring;
     const auto lineSize = sheet.exact("S", context.circuit, wiring.lineSize, "wiring.lineSize_mm2");
     const auto size = sheet.exact("S_2", context.circuit, wiring.protectiveSize, "wiring.protectiveSize_mm2");
@@ -62,9 +74,10 @@ std::optional<Resistance> expectedProtective(const CircuitContext& context, Resi
     sheet.show([&] {
         return tableTerm("R_2/l", perProtective->value, units::milliohmPerMetre, perProtective->source);
     });
-    const Resistance expected = physics::ringProtectiveExpected(line, perLine->value, perProtective->value);
+    const Resistance expected =
+        physics::ringProtectiveExpected(line.value, perLine->value, perProtective->value);
     sheet.show([&] { return computedTerm("r_2,exp", expected, units::ohm); });
-    return expected;
+    return Figure<Resistance>{expected, line.bound};
 }
 
 } // namespace
@@ -77,12 +90,8 @@ Finding checkRing(const CircuitContext& context) {
     sheet.formula("r_1 ≈ r_n, r_2 ≈ r_1 S/S_2, R_1+R_2 ≈ (r_1 + r_2)/4");
     sheet.clause("ring-readings");
     const auto read = [&](std::string_view symbol, Entry<Resistance> CircuitReading::*member,
-                          std::string_view field) -> std::optional<Resistance> {
-        if (!context.reading) {
-            sheet.lacks(RecordKind::CircuitReading, Id{}, field);
-            return std::nullopt;
-        }
-        return sheet.exact(symbol, *context.reading, context.reading->*member, field);
+                          std::string_view field) {
+        return sheet.figure(symbol, context.reading, member, field);
     };
     const auto line = read("r_1", &CircuitReading::ringLine, "ringLine_ohm");
     const auto neutral = read("r_n", &CircuitReading::ringNeutral, "ringNeutral_ohm");
@@ -102,8 +111,9 @@ Finding checkRing(const CircuitContext& context) {
                      "ringProtectiveTolerance", "check.ring.fails-protective"},
                     sheet, deciding);
     if (line && protective && continuity) {
-        const Resistance whole = physics::ringLineAndProtective(*line, *protective);
-        sheet.show([&] { return computedTerm("(r_1+r_2)/4", whole, units::ohm); });
+        const auto whole =
+            rising(physics::ringLineAndProtective(line->value, protective->value), *line, *protective);
+        sheet.show([&] { return computedTerm("(r_1+r_2)/4", whole.value, units::ohm); });
         if (!isSpur(*continuity, whole, rules))
             comparePair(rules,
                         {"Δ(R_1+R_2)", *continuity, whole, rules.ringProtectiveTolerance,

@@ -68,6 +68,8 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "between three phases: twice that of one"), ""},
     Phrase{"check.note.let-through", LOOPWRIGHT_PHRASE("Phrases", "energy that the breaker lets through"),
            ""},
+    Phrase{"check.note.fuse-energy",
+           LOOPWRIGHT_PHRASE("Phrases", "most energy that a sound fuse lets through"), ""},
     Phrase{"check.note.latest", LOOPWRIGHT_PHRASE("Phrases", "latest that a sound device operates"), ""},
     Phrase{"check.note.latest-residual",
            LOOPWRIGHT_PHRASE("Phrases", "latest that a sound residual current device operates"), ""},

@@ -189,7 +189,7 @@ constexpr std::array table{
                "No residual current device of at most {0} without delay protects these outlets. Fit one."),
            "residual current"},
     Phrase{"check.additional-protection.not-asked",
-           LOOPWRIGHT_PHRASE("Phrases", "No sockets for general use, and nothing outdoors."), ""},
+           LOOPWRIGHT_PHRASE("Phrases", "No sockets for general use, and none outdoors."), ""},
     Phrase{"check.additional-protection.larger",
            LOOPWRIGHT_PHRASE("Phrases", "Asked for only on circuits of a smaller rating."), ""},
     // Tests

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/time_current.h"
 
+#include "core/physics/heat.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -59,6 +61,16 @@ TimeEdge sooner(TimeEdge a, TimeEdge b) {
 TimeBand operatingTime(const DeviceTimes& device, Current current) {
     return {earliest(device.notBefore, current),
             sooner(latestByPromise(device.operatedBy, current), latestByCurve(device.curve, current))};
+}
+
+std::optional<JouleIntegral> largestFuseEnergy(const DeviceTimes& device, Current current) {
+    const TimeEdge latest = operatingTime(device, current).latest;
+    if (!latest.isLimited()) return std::nullopt;
+    JouleIntegral least = jouleIntegral(current, latest.time);
+    for (const Points* points : {&device.operatedBy, &device.curve})
+        for (const TimeCurrent& point : *points)
+            if (point.current <= current) least = std::min(least, jouleIntegral(point.current, point.time));
+    return least;
 }
 
 } // namespace loopwright::physics

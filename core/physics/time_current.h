@@ -4,6 +4,7 @@
 #include "core/units/quantity.h"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 /// When a sound overcurrent device operates: a band, because a standard limits a whole set of conforming
@@ -48,5 +49,11 @@ struct TimeBand {
 /// that chord, so the latest time errs on the late side). Nothing is extrapolated: past the last point the
 /// answer is Within the last time, below every promise it is Unlimited.
 TimeBand operatingTime(const DeviceTimes& device, Current current);
+
+/// The most I2t that a sound fuse lets through at one current. A fuse melts by energy, so at a larger current
+/// it lets through no more than at a smaller one (IEC 60269-1, I2t characteristics: they fall towards that of
+/// adiabatic melting); a promise at a smaller current therefore bounds it as well. Nothing where no time is
+/// promised.
+std::optional<JouleIntegral> largestFuseEnergy(const DeviceTimes& device, Current current);
 
 } // namespace loopwright::physics

@@ -48,6 +48,13 @@ TEST(OperatingTime, WithoutAnythingPublishedNothingIsPromised) {
     EXPECT_FALSE(band.latest.isLimited());
 }
 
+TEST(LargestFuseEnergy, FallsOrStaysAsTheCurrentRises) {
+    EXPECT_FALSE(largestFuseEnergy(simple, amperes(10))) << "nothing is promised";
+    EXPECT_DOUBLE_EQ(largestFuseEnergy(simple, amperes(100))->base(), 100.0 * 100 * 5);
+    EXPECT_DOUBLE_EQ(largestFuseEnergy(simple, amperes(200))->base(), 200.0 * 200 * 0.5);
+    EXPECT_DOUBLE_EQ(largestFuseEnergy(simple, amperes(2000))->base(), 200.0 * 200 * 0.5);
+}
+
 /// Families of the tables, and a current between a tenth and a hundred times a known rating.
 struct Case {
     const DeviceFamily* family;
