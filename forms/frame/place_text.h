@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "forms/frame/site_view.h"
+#include "forms/words/words.h"
+
+#include <QString>
+
+/// How places are called and described on the screen.
+namespace loopwright {
+
+/// "Board C, kiln room and long walk".
+QString boardTitle(const Board& board);
+/// "F1 Kiln, glaze room".
+QString circuitTitle(const Circuit& circuit);
+/// Of any record that has a place on the screen; empty when the installation does not have it.
+QString titleOf(const Installation& installation, const Subject& subject);
+
+/// "Fed from Main switchboard, way 3 · 100 A · Z_db 0.24 Ω · fault 1.0 kA", in notation.
+QString boardFacts(const SiteView& view, const Board& board, const Words& words);
+/// "Cartridge fuse, BS 1361, 30 A; 4.0 / 1.5 mm² at 40 °C", in notation.
+QString circuitFacts(const SiteView& view, const Circuit& circuit, const Words& words);
+
+} // namespace loopwright

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/frame/side_panel.h"
+
+#include <QApplication>
+#include <QSplitter>
+
+#include <algorithm>
+
+namespace loopwright {
+
+SidePanel::SidePanel(QWidget& panel, QSplitter& splitter, Qt::Edge edge, int usualWidth, QObject* parent)
+  : QObject(parent)
+  , panel_(panel)
+  , splitter_(splitter)
+  , edge_(edge)
+  , usualWidth_(usualWidth) {
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        if (floating_ && now && !panel_.isAncestorOf(now)) conceal();
+    });
+}
+
+void SidePanel::setFloating(bool floating) {
+    if (floating == floating_) return place();
+    floating_ = floating;
+    if (floating) {
+        usualWidth_ = std::max(panel_.width(), panel_.minimumWidth());
+        panel_.setParent(splitter_.parentWidget());
+        panel_.hide();
+    } else {
+        splitter_.insertWidget(edge_ == Qt::LeftEdge ? 0 : splitter_.count(), &panel_);
+        QList<int> sizes = splitter_.sizes();
+        const int at = splitter_.indexOf(&panel_);
+        sizes[at] = usualWidth_;
+        splitter_.setSizes(sizes);
+        panel_.show();
+    }
+    place();
+}
+
+void SidePanel::reveal() {
+    if (floating_) {
+        place();
+        panel_.show();
+        panel_.raise();
+    }
+    panel_.setFocus();
+}
+
+void SidePanel::conceal() {
+    if (floating_) panel_.hide();
+}
+
+void SidePanel::place() {
+    if (!floating_) return;
+    const QRect room = splitter_.geometry();
+    const int width = std::min(usualWidth_, room.width());
+    const int left = edge_ == Qt::LeftEdge ? room.left() : room.right() + 1 - width;
+    panel_.setGeometry(left, room.top(), width, room.height());
+}
+
+} // namespace loopwright
