@@ -71,6 +71,11 @@ std::span<const Phrase> siteFile() {
                LOOPWRIGHT_PHRASE("Phrases",
                                  "This is version {0} of the site file. This program reads version 1."),
                "version"},
+        Phrase{"sitefile.photo-cannot-read",
+               LOOPWRIGHT_PHRASE("Phrases",
+                                 "The picture {0} cannot be read. Check that it is there and that you may "
+                                 "read it."),
+               "file"},
         Phrase{"sitefile.photo-changed",
                LOOPWRIGHT_PHRASE(
                    "Phrases",

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/window/actions.h"
+#include "app/window/open_book.h"
+#include "app/window/questions.h"
+#include "forms/frame/appearance.h"
+
+#include <QMainWindow>
+
+#include <map>
+
+class QSettings;
+class QStackedWidget;
+
+namespace loopwright {
+
+class GoToField;
+class StartPage;
+class WorkArea;
+
+/// What the window is given from outside. All of it outlives the window.
+struct WindowSurroundings {
+    Appearance& appearance;
+    const Knowledge& knowledge;
+    const Clock& clock;
+    IdSource& ids;
+    Author author;
+    Questions& questions;
+    QSettings& settings;
+};
+
+/// The one window: a start page, or an open book. It holds the forms together and does nothing itself that a
+/// form, a book or the report can do.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+  public:
+    explicit MainWindow(const WindowSurroundings& surroundings);
+    ~MainWindow() override;
+
+    /// Opens a workbook; when it cannot be opened, says why on the start page and returns false.
+    bool openBook(const QString& path);
+    QAction& action(ActionId id) const { return *actions_.at(id); }
+    WorkArea& area() { return *area_; }
+    OpenBook* book() { return book_.get(); }
+    StartPage& startPage() { return *start_; }
+    GoToField& goToField() { return *goTo_; }
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+
+  private:
+    void makeActions();
+    QWidget* makeCommandBar();
+    void run(ActionId id);
+    void runInBook(ActionId id);
+    void newBook();
+    void takeIn();
+    void take(const QString& path);
+    void newVisit();
+    void addPicture(Id observation);
+    void useBook(Workbook workbook);
+    void closeBook();
+    void showBook();
+    void showActions();
+    void useLook(bool dark);
+    void report(const tl::expected<void, Message>& done);
+    void say(const QString& sentence);
+    Surroundings workbookSurroundings() const;
+    void remember(const QString& path);
+
+    WindowSurroundings around_;
+    std::map<ActionId, QAction*> actions_;
+    std::unique_ptr<OpenBook> book_;
+    QStackedWidget* pages_;
+    StartPage* start_;
+    WorkArea* area_;
+    GoToField* goTo_;
+};
+
+} // namespace loopwright

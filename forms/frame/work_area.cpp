@@ -1,0 +1,289 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/frame/work_area.h"
+
+#include "forms/frame/change_label.h"
+#include "forms/frame/place_head.h"
+#include "forms/frame/side_panel.h"
+#include "forms/observations/observation_strip.h"
+#include "forms/places/places_panel.h"
+#include "forms/reasons/reasons_panel.h"
+#include "forms/records/record_form.h"
+#include "forms/sheet/sheet_view.h"
+
+#include <QKeyEvent>
+#include <QListView>
+#include <QSettings>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace loopwright {
+namespace {
+
+constexpr int placesWidth = 200, placesLeast = 160;
+constexpr int reasonsWidth = 372, reasonsLeast = 320;
+constexpr int stripHeight = 128, stripLeast = 68;
+/// Below these widths of the window a part gives way to the sheet.
+constexpr int roomForReasons = 1200, roomForPlaces = 1000, roomForStrip = 900;
+
+const QString acrossKey = QStringLiteral("parts/across");
+const QString downKey = QStringLiteral("parts/down");
+const QString groupsKey = QStringLiteral("sheet/groups");
+
+/// The first board that has circuits, otherwise the first.
+Id firstBoard(const Installation& installation) {
+    for (const Board& board : installation.boards)
+        for (const Circuit& circuit : installation.circuits)
+            if (circuit.board == board.id) return board.id;
+    return installation.boards.empty() ? Id{} : installation.boards.front().id;
+}
+
+} // namespace
+
+WorkArea::WorkArea(const Appearance& appearance, IdSource& ids, ChangeDoor door, QWidget* parent)
+  : QWidget(parent)
+  , appearance_(appearance)
+  , ids_(ids)
+  , door_(std::move(door))
+  , places_(new PlacesPanel(appearance))
+  , reasons_(new ReasonsPanel(appearance))
+  , head_(new PlaceHead(appearance))
+  , model_(new SheetModel(appearance, ids, door_, this))
+  , sheet_(new SheetView(appearance, *model_))
+  , form_(new RecordForm(appearance, door_, ids))
+  , strip_(new ObservationStrip(appearance))
+  , status_(new StatusLine(appearance))
+  , pages_(new QStackedWidget)
+  , across_(new QSplitter(Qt::Horizontal))
+  , down_(new QSplitter(Qt::Vertical)) {
+    assemble();
+    connectParts();
+}
+
+void WorkArea::assemble() {
+    pages_->addWidget(sheet_);
+    pages_->addWidget(form_);
+    auto* middle = new QWidget;
+    auto* middleColumn = new QVBoxLayout(middle);
+    middleColumn->setContentsMargins(0, 0, 0, 0);
+    middleColumn->setSpacing(0);
+    middleColumn->addWidget(head_);
+    middleColumn->addWidget(down_, 1);
+    down_->addWidget(pages_);
+    down_->addWidget(strip_);
+    down_->setStretchFactor(0, 1);
+    down_->setSizes({600, stripHeight});
+    strip_->setMinimumHeight(appearance_.type.scaled(stripLeast));
+    places_->setMinimumWidth(placesLeast);
+    reasons_->setMinimumWidth(reasonsLeast);
+    across_->addWidget(places_);
+    across_->addWidget(middle);
+    across_->addWidget(reasons_);
+    across_->setStretchFactor(1, 1);
+    across_->setSizes({placesWidth, 794, reasonsWidth});
+    for (QSplitter* splitter : {across_, down_}) {
+        splitter->setChildrenCollapsible(false);
+        splitter->setHandleWidth(1);
+    }
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(across_, 1);
+    column->addWidget(status_);
+    placesSide_ = new SidePanel(*places_, *across_, Qt::LeftEdge, placesWidth, this);
+    reasonsSide_ = new SidePanel(*reasons_, *across_, Qt::RightEdge, reasonsWidth, this);
+    for (QWidget* part : {static_cast<QWidget*>(&places_->tree()), static_cast<QWidget*>(&places_->visits()),
+                          static_cast<QWidget*>(&reasons_->list())})
+        part->installEventFilter(this);
+}
+
+void WorkArea::connectParts() {
+    connect(places_, &PlacesPanel::placeChosen, this, &WorkArea::choosePlace);
+    connect(places_, &PlacesPanel::entered, this, [this] { isSheetShown() ? toSheet() : form_->setFocus(); });
+    connect(places_, &PlacesPanel::visitChosen, this, &WorkArea::visitWanted);
+    connect(sheet_, &SheetView::currentCellChanged, this, [this](const QModelIndex& index) {
+        status_->describeCell(model_->describe(index));
+        reasons_->show(view_, reasonsSubject());
+    });
+    connect(sheet_, &SheetView::refused, status_, &StatusLine::say);
+    connect(form_, &RecordForm::recordWanted, this, &WorkArea::openForm);
+    connect(form_, &RecordForm::photoWanted, this, &WorkArea::photoWanted);
+    connect(form_, &RecordForm::closed, this, &WorkArea::toSheet);
+    connect(strip_, &ObservationStrip::openWanted, this,
+            [this](Id observation) { openForm(RecordKind::Observation, observation); });
+    connect(strip_, &ObservationStrip::noteWanted, this, &WorkArea::noteObservation);
+}
+
+bool WorkArea::isSheetShown() const {
+    return pages_->currentWidget() == sheet_;
+}
+
+void WorkArea::show(const SiteViewPtr& view, const BookState& book) {
+    view_ = view;
+    if (view && !loopwright::find(view->installation.boards, board_)) board_ = firstBoard(view->installation);
+    model_->show(view, board_);
+    if (form_->isOpen()) form_->setView(view);
+    refreshMiddle();
+    status_->show(view, book);
+    status_->describeCell(model_->describe(sheet_->currentIndex()));
+}
+
+void WorkArea::refreshMiddle() {
+    const Subject here =
+        isSheetShown() ? Subject{RecordKind::Board, board_} : Subject{form_->kind(), form_->record()};
+    places_->show(view_, here);
+    head_->show(view_, {RecordKind::Board, board_});
+    head_->setVisible(isSheetShown());
+    strip_->show(view_, isSheetShown() ? board_ : Id{});
+    reasons_->show(view_, reasonsSubject());
+}
+
+/// The record that Reasons speaks of: the one whose form is open, otherwise the current circuit.
+Subject WorkArea::reasonsSubject() const {
+    if (!isSheetShown()) return {form_->kind(), form_->record()};
+    return {RecordKind::Circuit, sheet_->currentCircuit()};
+}
+
+void WorkArea::goTo(const Subject& subject) {
+    if (!view_) return;
+    const Installation& installation = view_->installation;
+    Id circuit = subject.kind == RecordKind::Circuit ? subject.id : Id{};
+    Id board = subject.kind == RecordKind::Board ? subject.id : Id{};
+    if (const auto* equipment = loopwright::find(installation.equipment, subject.id))
+        circuit = equipment->circuit;
+    if (const auto* observation = loopwright::find(installation.observations, subject.id)) {
+        circuit = observation->circuit;
+        board = observation->board;
+    }
+    if (const auto* row = loopwright::find(installation.circuits, circuit)) board = row->board;
+    if (!board.isNone() && board != board_) {
+        board_ = board;
+        model_->show(view_, board_);
+    }
+    if (!circuit.isNone()) sheet_->setCurrentCircuit(circuit);
+    if (subject.kind == RecordKind::Board || subject.kind == RecordKind::Circuit)
+        toSheet();
+    else
+        openForm(subject.kind, subject.id);
+}
+
+void WorkArea::choosePlace(const Subject& subject) {
+    if (subject.kind == RecordKind::Instrument) return openVisit();
+    if (subject.kind == RecordKind::Observation) {
+        strip_->show(view_, {});
+        return;
+    }
+    if (subject.kind != RecordKind::Board) return openForm(subject.kind, subject.id);
+    board_ = subject.id;
+    model_->show(view_, board_);
+    pages_->setCurrentWidget(sheet_);
+    refreshMiddle();
+}
+
+void WorkArea::openForm(RecordKind kind, Id id) {
+    if (!view_ || id.isNone()) return;
+    form_->open(view_, kind, id);
+    pages_->setCurrentWidget(form_);
+    refreshMiddle();
+}
+
+void WorkArea::openCircuit() {
+    openForm(RecordKind::Circuit, sheet_->currentCircuit());
+}
+
+void WorkArea::openBoard() {
+    openForm(RecordKind::Board, board_);
+}
+
+void WorkArea::openVisit() {
+    openForm(RecordKind::Visit, view_ ? view_->visit : Id{});
+}
+
+void WorkArea::noteObservation() {
+    if (!view_) return;
+    Observation fresh;
+    fresh.id = ids_.next();
+    fresh.visit = view_->visit;
+    fresh.board = board_;
+    if (isSheetShown()) fresh.circuit = sheet_->currentCircuit();
+    const auto* circuit = loopwright::find(view_->installation.circuits, fresh.circuit);
+    const auto* board = loopwright::find(view_->installation.boards, fresh.board);
+    const std::string place = circuit ? pathOf(view_->installation, *circuit)
+                              : board ? pathOf(view_->installation, *board)
+                                      : view_->installation.site.name;
+    const QString name = tr("Observation at %1").arg(text(place));
+    if (const auto done = door_({addedLabel(utf8(name)), {insertRecord(fresh)}}); !done)
+        return status_->say(appearance_.words.sentence(done.error()));
+    openForm(RecordKind::Observation, fresh.id);
+}
+
+void WorkArea::nextMissing() {
+    toSheet();
+    if (!sheet_->goToNextMissing()) status_->say(tr("No reading is missing on this board."));
+}
+
+void WorkArea::toPlaces() {
+    placesSide_->reveal();
+}
+
+void WorkArea::toReasons() {
+    reasonsSide_->reveal();
+}
+
+void WorkArea::toSheet() {
+    const bool wasForm = !isSheetShown();
+    pages_->setCurrentWidget(sheet_);
+    if (wasForm) refreshMiddle();
+    sheet_->setFocus();
+}
+
+/// Esc gives the keyboard back to the sheet.
+bool WorkArea::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        toSheet();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void WorkArea::fold() {
+    reasonsSide_->setFloating(width() < appearance_.type.scaled(roomForReasons));
+    placesSide_->setFloating(width() < appearance_.type.scaled(roomForPlaces));
+    strip_->setMaximumHeight(width() < appearance_.type.scaled(roomForStrip)
+                                 ? appearance_.type.scaled(stripLeast)
+                                 : QWIDGETSIZE_MAX);
+}
+
+void WorkArea::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fold();
+    // The layout places the splitter after this; what is laid over it follows.
+    QMetaObject::invokeMethod(this, &WorkArea::fold, Qt::QueuedConnection);
+}
+
+void WorkArea::save(QSettings& settings) const {
+    if (!reasonsSide_->isFloating()) settings.setValue(acrossKey, across_->saveState());
+    settings.setValue(downKey, down_->saveState());
+    QVariantMap groups;
+    for (const auto& [group, shown] : sheet_->choices())
+        groups.insert(QString::number(static_cast<int>(group)), shown);
+    settings.setValue(groupsKey, groups);
+}
+
+void WorkArea::restore(const QSettings& settings) {
+    across_->restoreState(settings.value(acrossKey).toByteArray());
+    down_->restoreState(settings.value(downKey).toByteArray());
+    for (QSplitter* splitter : {across_, down_})
+        splitter->setHandleWidth(1);
+    std::map<SheetGroup, bool> choices;
+    const QVariantMap groups = settings.value(groupsKey).toMap();
+    for (auto group = groups.begin(); group != groups.end(); ++group) {
+        const int number = group.key().toInt();
+        if (number > 0 && number < sheetGroupCount)
+            choices[static_cast<SheetGroup>(number)] = group.value().toBool();
+    }
+    sheet_->setChoices(std::move(choices));
+}
+
+} // namespace loopwright
