@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/assess/assessment.h"
+#include "core/model/clock.h"
+#include "core/model/installation.h"
+#include "core/reference/reference_tables.h"
+#include "core/reference/rule_set.h"
+#include "core/sitefile/site_file.h"
+#include "forms/words/words.h"
+
+#include <QString>
+
+#include <array>
+
+namespace loopwright {
+
+/// Everything a report is made from. What it refers to must outlive the making of the report, not the report
+/// itself.
+struct ReportInput {
+    const Installation& installation;
+    const Assessment& assessment; ///< of the visit that is reported; its `visit` says which
+    const ReferenceTables& tables;
+    const RuleSet& rules;
+    const Words& words;      ///< of the report's language, which need not be the screen's
+    const Clock& clock;      ///< for "printed on" while it is not issued
+    PhotoSource photos = {}; ///< the pictures' bytes by digest; where they are not at hand the report says so
+    /// What the office's local scheme calls each grade, by Grade; empty: nothing is printed beside ours.
+    std::array<QString, 4> officeLabels = {};
+};
+
+} // namespace loopwright

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/report/composition.h"
+
+/// The parts of page one that have a file of their own.
+namespace loopwright::report {
+
+/// How much of the site the visit looked at.
+struct Coverage {
+    int boards = 0;
+    int boardsRead = 0;
+    int circuits = 0; ///< spare ways are none
+    int circuitsRead = 0;
+    int readings = 0;
+    int readingsDone = 0;
+    int limited = 0; ///< readings that could not be taken, with a reason
+};
+Coverage coverageOf(const ReportInput& input);
+
+/// "What must be done, and by when": every observation that asks to make safe, and as many others, the most
+/// urgent first, until the flow is `end` high; the rest is counted, with the page where it stands.
+void writeActions(const Composing& composing, Flow& flow, double end);
+
+} // namespace loopwright::report

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/app/report/proof.h"
+#include "tests/app/report/sites.h"
+#include "tests/support/messages.h"
+#include "tests/support/temporary_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QPrinter>
+#include <QProcess>
+#include <QRegularExpression>
+
+#include <csignal>
+#include <sys/resource.h>
+
+namespace loopwright::test {
+namespace {
+
+QString pathIn(const TemporaryFolder& folder, std::string_view name) {
+    return QString::fromStdString((folder / name).string());
+}
+
+QByteArray bytesOf(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return file.readAll();
+}
+
+/// What the program prints; fails the test when it does not end well.
+QByteArray printedBy(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    EXPECT_TRUE(process.waitForFinished()) << program.toStdString();
+    EXPECT_EQ(process.exitCode(), 0) << program.toStdString() << ": "
+                                     << process.readAllStandardError().toStdString();
+    return process.readAllStandardOutput();
+}
+
+QByteArray withoutDate(QByteArray pdf) {
+    const qsizetype at = pdf.indexOf("/CreationDate");
+    EXPECT_GE(at, 0);
+    return pdf.remove(at, pdf.indexOf(')', at) - at);
+}
+
+TEST(ReportPdf, isSoundAndSaysWhatThePagesSay) {
+    const TemporaryFolder folder;
+    ReportedSite site = demoSite();
+    const Report report = site.report();
+    const QString path = pathIn(folder, "report.pdf");
+    must(writePdf(report, path));
+    printedBy(QStringLiteral("qpdf"), {QStringLiteral("--check"), path});
+
+    const QString info = QString::fromUtf8(printedBy(QStringLiteral("pdfinfo"), {path}));
+    EXPECT_TRUE(info.contains(QRegularExpression(QStringLiteral("Pages:\\s+%1\\n").arg(report.pages.size()))))
+        << info.toStdString();
+    EXPECT_TRUE(info.contains(QStringLiteral("Report on the electrical installation: Oakum Row Works")))
+        << info.toStdString();
+
+    const QString metadata =
+        QString::fromUtf8(printedBy(QStringLiteral("pdfinfo"), {QStringLiteral("-meta"), path}));
+    EXPECT_TRUE(metadata.contains(QStringLiteral("Inspector 2"))) << metadata.toStdString();
+
+    const QString fonts = QString::fromUtf8(printedBy(QStringLiteral("pdffonts"), {path}));
+    for (const QString& line : fonts.split(u'\n').mid(2))
+        EXPECT_TRUE(line.isEmpty() || line.contains(QStringLiteral(" yes ")))
+            << "not embedded: " << line.toStdString();
+
+    const QString said =
+        QString::fromUtf8(printedBy(QStringLiteral("pdftotext"), {path, QStringLiteral("-")})).simplified();
+    for (const Circuit& circuit : site.installation.circuits)
+        EXPECT_TRUE(said.contains(text(circuit.name))) << circuit.name;
+    for (std::size_t page = 1; page <= report.pages.size(); ++page)
+        EXPECT_TRUE(said.contains(QStringLiteral("%1 of %2").arg(page).arg(report.pages.size())));
+}
+
+TEST(ReportPdf, hasEachPageInItsOwnForm) {
+    const TemporaryFolder folder;
+    ReportedSite site = smallSite();
+    const Report report = site.report();
+    const QString path = pathIn(folder, "report.pdf");
+    must(writePdf(report, path));
+    const QString info = QString::fromUtf8(printedBy(
+        QStringLiteral("pdfinfo"), {QStringLiteral("-l"), QString::number(report.pages.size()), path}));
+    static const QRegularExpression size(QStringLiteral("Page +(\\d+) size: +([\\d.]+) x ([\\d.]+)"));
+    std::size_t pages = 0;
+    for (auto each = size.globalMatch(info); each.hasNext(); ++pages) {
+        const auto match = each.next();
+        const bool lies = match.captured(2).toDouble() > match.captured(3).toDouble();
+        EXPECT_EQ(lies, report.pages[pages].form == report::PageForm::Landscape) << "page " << pages + 1;
+    }
+    EXPECT_EQ(pages, report.pages.size());
+}
+
+TEST(ReportPdf, isTheSameForTheSameSiteButForItsDate) {
+    const TemporaryFolder folder;
+    ReportedSite site = smallSite();
+    must(writeReport(site.input(), pathIn(folder, "first.pdf")));
+    must(writeReport(site.input(), pathIn(folder, "second.pdf")));
+    EXPECT_EQ(withoutDate(bytesOf(pathIn(folder, "first.pdf"))),
+              withoutDate(bytesOf(pathIn(folder, "second.pdf"))));
+}
+
+TEST(ReportPdf, refusesAFolderThatIsNotThere) {
+    const TemporaryFolder folder;
+    ReportedSite site = smallSite();
+    EXPECT_EQ(refusal(writeReport(site.input(), pathIn(folder, "nowhere/report.pdf"))), "report.cannot-open");
+    EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
+}
+
+TEST(ReportPdf, refusesAVisitThatIsNotThere) {
+    const TemporaryFolder folder;
+    ReportedSite site = smallSite();
+    site.visit = Id{};
+    EXPECT_TRUE(site.report().pages.empty());
+    EXPECT_EQ(refusal(writeReport(site.input(), pathIn(folder, "report.pdf"))), "report.no-visit");
+    EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
+}
+
+/// A disk that is full, as far as this process can tell.
+class NoMoreThan {
+  public:
+    explicit NoMoreThan(rlim_t bytes) {
+        std::signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &before_);
+        const rlimit limit{bytes, before_.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &limit);
+    }
+    ~NoMoreThan() { setrlimit(RLIMIT_FSIZE, &before_); }
+    NoMoreThan(const NoMoreThan&) = delete;
+    NoMoreThan& operator=(const NoMoreThan&) = delete;
+
+  private:
+    rlimit before_{};
+};
+
+TEST(ReportPdf, leavesTheOldFileWhereTheDiskIsFull) {
+    const TemporaryFolder folder;
+    const QString path = pathIn(folder, "report.pdf");
+    QFile old(path);
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("the one before");
+    old.close();
+    ReportedSite site = smallSite();
+    const Report report = site.report();
+    {
+        const NoMoreThan full(8000);
+        EXPECT_EQ(refusal(writePdf(report, path)), "report.cannot-write");
+    }
+    EXPECT_EQ(bytesOf(path), "the one before");
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1)
+        << "something half-written is left";
+}
+
+TEST(ReportPrint, printsTheChosenPages) {
+    const TemporaryFolder folder;
+    ReportedSite site = smallSite();
+    const Report report = site.report();
+    QPrinter printer;
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(pathIn(folder, "printed.pdf"));
+    ASSERT_TRUE(printReport(report, printer, 2, 4));
+    const QString info =
+        QString::fromUtf8(printedBy(QStringLiteral("pdfinfo"), {pathIn(folder, "printed.pdf")}));
+    EXPECT_TRUE(info.contains(QRegularExpression(QStringLiteral("Pages:\\s+3\\n")))) << info.toStdString();
+    EXPECT_FALSE(printReport(report, printer, 99, 100));
+}
+
+} // namespace
+} // namespace loopwright::test
