@@ -8,8 +8,7 @@ namespace loopwright::report {
 namespace {
 
 constexpr double between = 5 * mm;          ///< frames of a column
-constexpr double highestContent = 215 * mm; ///< leaves room on a page for a heading above
-constexpr double leastRoom = 90 * mm; ///< below a heading; with less the cards begin a page of their own
+constexpr double highestContent = 205 * mm; ///< leaves room on a page for a heading above
 
 /// A frame to be: part of a card, or all of it.
 struct Frame {
@@ -80,7 +79,7 @@ void addCards(Flow& flow, const std::vector<Card>& cards) {
     const std::vector<Frame> frames = framesOf(cards);
     const double whole = sheetOf(PageForm::Portrait).bodyHeight;
     double room = whole - flow.heightOnPage() - between;
-    if (room < leastRoom) room = whole;
+    if (room <= 0) room = whole;
     for (Frames rest = frames; !rest.empty();) {
         std::size_t left = held(rest, room);
         std::size_t right = held(rest.subspan(left), room);

@@ -12,7 +12,8 @@ namespace loopwright::report {
 namespace {
 
 constexpr double inside = columnWidth - 2 * framePadding;
-constexpr double small = 1.2 * mm; ///< between the parts of a card
+constexpr double leastRoom = 110 * mm; ///< for the title and its first cards; with less they begin a page
+constexpr double small = 1.2 * mm;     ///< between the parts of a card
 
 class ObservationCard {
   public:
@@ -211,6 +212,7 @@ void writeUnmentioned(const Composing& composing, Flow& flow) {
 void writeObservations(const Composing& composing, Flow& flow) {
     const QString title = QCoreApplication::translate("Report", "Observations");
     flow.section(title, PageForm::Portrait);
+    if (sheetOf(PageForm::Portrait).bodyHeight - flow.heightOnPage() < leastRoom) flow.startPage();
     writeTitle(composing, flow, title);
     if (observationsOf(composing.input).empty())
         flow.add(composing.type.paragraph(

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include <QRegularExpression>
 
 namespace loopwright::test {
@@ -48,6 +50,23 @@ TEST_P(ReportLayout, hasNoPageWithNothingButItsHeads) {
     for (std::size_t page = 0; page < report.pages.size(); ++page)
         EXPECT_GT(saidOn(report.pages[page]).size(), headsAlone + 2)
             << "page " << page + 1 << ": " << textOf(report.pages[page]).toStdString();
+}
+
+TEST_P(ReportLayout, leavesNoTitleAloneAtTheFootOfAPage) {
+    for (std::size_t index = 0; index < report.pages.size(); ++index) {
+        const Report::Page& page = report.pages[index];
+        double title = 0;
+        double below = 0;
+        for (const report::Ink& ink : page.inks) {
+            const auto* said = std::get_if<report::TextInk>(&ink);
+            if (!said || said->style.role == PageText::Foot) continue;
+            const bool isTitle =
+                said->style.role == PageText::WorkingTitle || said->style.role == PageText::Subject;
+            double& lowest = isTitle ? title : below;
+            lowest = std::max(lowest, said->place.bottom());
+        }
+        EXPECT_LE(title, below) << "page " << index + 1;
+    }
 }
 
 TEST_P(ReportLayout, namesEveryCircuitOnASchedule) {
