@@ -38,7 +38,7 @@ std::optional<AdiabaticFactor> factorK(const CircuitContext& context, ConductorR
 /// (IEC 60364-4-43, 434.5.2; IEC 60364-5-54, 543.1.2).
 Finding adiabatic(const CircuitContext& context, ConductorRole role, std::optional<CrossSection> size,
                   Worksheet&& sheet) {
-    sheet.formula("√(I^2t) / k ≤ S");
+    sheet.formula("√(I^{2}t) / k ≤ S");
     const auto rated = ratedCurrent(context, sheet);
     const auto fault = faultCurrent(context, 1, sheet);
     const auto k = factorK(context, role, sheet);

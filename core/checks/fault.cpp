@@ -134,7 +134,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
     if (const auto known = byDevice ? knownEnergy(context, rated, fault) : std::nullopt;
         known && known->most.value < byTime) {
         sheet.show([&] {
-            return tableTerm("I^2t", known->most.value, units::ampereSquaredSecond, known->most.source,
+            return tableTerm("I^{2}t", known->most.value, units::ampereSquaredSecond, known->most.source,
                              {known->note, {}});
         });
         return {known->most.value};
@@ -145,7 +145,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
                    : tableTerm("t", time, units::second, disconnection->byResidual->source,
                                {"check.note.latest-residual", {}});
     });
-    sheet.show([&] { return computedTerm("I^2t", byTime, units::ampereSquaredSecond); });
+    sheet.show([&] { return computedTerm("I^{2}t", byTime, units::ampereSquaredSecond); });
     return {byTime};
 }
 
