@@ -1,2 +1,57 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-int main() { return 0; }
+#include "app/command_line/command_line.h"
+#include "app/window/run_window.h"
+
+#include <QApplication>
+#include <QLocale>
+
+#include <exception>
+#include <iostream>
+
+namespace {
+
+bool hasDisplay() {
+    return !qEnvironmentVariableIsEmpty("DISPLAY") || !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+}
+
+/// Without a display Qt would end the program; fonts for the report need none.
+void chooseHeadless() {
+    if (!hasDisplay() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+std::string author() {
+    const QString name = qEnvironmentVariable("USER");
+    return name.isEmpty() ? "command line" : name.toStdString();
+}
+
+int run(int argc, char** argv) {
+    using namespace loopwright;
+    const Request request = parseCommandLine(argc, argv, std::cout, std::cerr);
+    if (const auto* answered = std::get_if<Answered>(&request)) return answered->exitCode;
+    chooseHeadless();
+    QApplication application(argc, argv);
+    QApplication::setApplicationName("loopwright");
+    QApplication::setApplicationVersion(LOOPWRIGHT_VERSION);
+    const Words words{QLocale()};
+    const Knowledge knowledge;
+    const SystemClock clock;
+    RandomIds ids;
+    const int exitCode = carryOut(request, {std::cout, std::cerr, words, knowledge, clock, ids, author()});
+    const auto workbook = windowAfter(request);
+    if (exitCode != exitDone || !workbook) return exitCode;
+    const bool isDemo = std::holds_alternative<DemoRequest>(request);
+    if (isDemo && !hasDisplay()) return exitDone;
+    return runWindow(application, QString::fromStdString(workbook->string()));
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& fault) {
+        std::cerr << "Loopwright had to stop: " << fault.what() << '\n';
+        return loopwright::exitRefused;
+    }
+}

@@ -96,6 +96,7 @@ std::span<const Phrase> siteFile() {
         Phrase{"sitefile.photo-twice",
                LOOPWRIGHT_PHRASE("Phrases", "Say only once where the picture is: with file or with data."),
                ""},
+        Phrase{"sitefile.photo-unreadable", LOOPWRIGHT_PHRASE("Phrases", "{0}"), "sentence"},
         Phrase{"sitefile.said-twice",
                LOOPWRIGHT_PHRASE("Phrases", "“{0}” of the same visit says this too. Keep one."), "place"},
         Phrase{

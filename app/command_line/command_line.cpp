@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_line/command_line.h"
+
+#include <CLI/CLI.hpp>
+
+namespace loopwright {
+namespace {
+
+template <class... Visitors>
+struct Overloaded : Visitors... {
+    using Visitors::operator()...;
+};
+template <class... Visitors>
+Overloaded(Visitors...) -> Overloaded<Visitors...>;
+
+constexpr const char* defaultDemoFolder = "loopwright-demo";
+
+void addChoice(CLI::App& command, SiteChoice& choice, bool withVisit) {
+    command.add_option("file", choice.file, "Workbook or site file")->required()->type_name("FILE");
+    command.add_option("--site", choice.site, "Name or id of the site, where a workbook holds several")
+        ->type_name("NAME");
+    if (withVisit)
+        command.add_option("--visit", choice.visit, "Name or id of the visit; the newest when left out")
+            ->type_name("ID");
+}
+
+} // namespace
+
+Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, std::ostream& err) {
+    CLI::App app("Decides, circuit by circuit, whether device, wiring and load still belong together.",
+                 "loopwright");
+    app.set_version_flag("--version", "loopwright " LOOPWRIGHT_VERSION);
+    app.require_subcommand(0, 1);
+    OpenRequest open;
+    app.add_option("workbook", open.workbook, "Workbook to open in the window")->type_name("WORKBOOK");
+
+    DemoRequest demo{defaultDemoFolder};
+    CLI::App* demoApp = app.add_subcommand(
+        "demo", "Write the demo workbook and its report, say what was found, open the window");
+    demoApp->add_option("--folder", demo.folder, "Where to write; ./loopwright-demo when left out")
+        ->type_name("DIR");
+
+    AssessRequest assess;
+    CLI::App* assessApp = app.add_subcommand("assess", "Judge a visit and print what was found");
+    addChoice(*assessApp, assess.choice, true);
+    assessApp->add_flag("--json", assess.asJson, "Print JSON as assessment.schema.json describes it");
+
+    ReportRequest report;
+    CLI::App* reportApp = app.add_subcommand("report", "Write the report of a visit as PDF");
+    addChoice(*reportApp, report.choice, true);
+    reportApp->add_option("--pdf", report.pdf, "PDF file to write")->required()->type_name("OUT");
+
+    ImportRequest import;
+    CLI::App* importApp =
+        app.add_subcommand("import", "Take a site file into a workbook, which is made when it is not there");
+    importApp->add_option("site_file", import.siteFile, "Site file, as site.schema.json describes it")
+        ->required()
+        ->type_name("FILE");
+    importApp->add_option("workbook", import.workbook, "Workbook to add the site to")
+        ->required()
+        ->type_name("WORKBOOK");
+
+    ExportRequest exportRequest;
+    CLI::App* exportApp = app.add_subcommand("export", "Write a site as a site file");
+    addChoice(*exportApp, exportRequest.choice, false);
+    exportApp->add_option("out", exportRequest.siteFile, "Site file to write")->required()->type_name("OUT");
+
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& stop) {
+        return Answered{app.exit(stop, out, err) == 0 ? exitDone : exitUsage};
+    }
+    if (demoApp->parsed()) return demo;
+    if (assessApp->parsed()) return assess;
+    if (reportApp->parsed()) return report;
+    if (importApp->parsed()) return import;
+    if (exportApp->parsed()) return exportRequest;
+    return open;
+}
+
+int carryOut(const Request& request, const CommandSurroundings& around) {
+    return std::visit(
+        Overloaded{
+            [&](const OpenRequest&) { return exitDone; },
+            [&](const DemoRequest& demo) { return demoCommand(around, demo.folder); },
+            [&](const AssessRequest& assess) { return assessCommand(around, assess.choice, assess.asJson); },
+            [&](const ReportRequest& report) { return reportCommand(around, report.choice, report.pdf); },
+            [&](const ImportRequest& import) {
+                return importCommand(around, import.siteFile, import.workbook);
+            },
+            [&](const ExportRequest& request_) {
+                return exportCommand(around, request_.choice, request_.siteFile);
+            },
+            [&](const Answered& answered) { return answered.exitCode; },
+        },
+        request);
+}
+
+std::optional<std::filesystem::path> windowAfter(const Request& request) {
+    if (const auto* open = std::get_if<OpenRequest>(&request)) return open->workbook;
+    if (const auto* demo = std::get_if<DemoRequest>(&request)) return demoFiles(demo->folder).workbook;
+    return std::nullopt;
+}
+
+} // namespace loopwright

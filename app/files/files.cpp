@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/files/files.h"
+
+#include "forms/words/words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace loopwright {
+namespace {
+
+QString sentence(const char* source) {
+    return QCoreApplication::translate("Files", source);
+}
+
+} // namespace
+
+QString shown(const std::filesystem::path& path) {
+    return text(path.string());
+}
+
+tl::expected<std::string, QString> readFile(const std::filesystem::path& path, std::size_t limit) {
+    const QFileInfo info(shown(path));
+    if (!info.exists())
+        return tl::unexpected(sentence("%1 is not there. Check the name and the folder.").arg(shown(path)));
+    if (!info.isFile()) return tl::unexpected(sentence("%1 is not a file.").arg(shown(path)));
+    if (static_cast<std::size_t>(info.size()) > limit)
+        return tl::unexpected(
+            sentence(
+                "%1 has %2 MB; at most %3 MB are read. A site file holds one site: check that this is one.")
+                .arg(shown(path))
+                .arg(info.size() / (1024 * 1024))
+                .arg(limit / (1024 * 1024)));
+    QFile file(shown(path));
+    if (!file.open(QIODevice::ReadOnly))
+        return tl::unexpected(sentence("%1 cannot be read: %2.").arg(shown(path), file.errorString()));
+    const QByteArray bytes = file.readAll();
+    if (file.error() != QFileDevice::NoError)
+        return tl::unexpected(
+            sentence("%1 cannot be read to its end: %2.").arg(shown(path), file.errorString()));
+    return bytes.toStdString();
+}
+
+tl::expected<void, QString> writeFile(const std::filesystem::path& path, std::string_view bytes) {
+    QSaveFile file(shown(path));
+    const auto refusal = [&] {
+        return tl::unexpected(sentence("%1 cannot be written: %2. Choose another folder or make room.")
+                                  .arg(shown(path), file.errorString()));
+    };
+    if (!file.open(QIODevice::WriteOnly)) return refusal();
+    const auto size = static_cast<qint64>(bytes.size());
+    if (file.write(bytes.data(), size) != size || !file.commit()) return refusal();
+    return {};
+}
+
+} // namespace loopwright

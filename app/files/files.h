@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <cstddef>
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <tl/expected.hpp>
+
+namespace loopwright {
+
+/// Reads a whole file. One larger than `limit` bytes is refused before a byte of it is read. The refusal is a
+/// sentence.
+tl::expected<std::string, QString> readFile(const std::filesystem::path& path, std::size_t limit);
+
+/// Writes `bytes` in place of whatever was there, whole or not at all: when it fails the old file is as it
+/// was.
+tl::expected<void, QString> writeFile(const std::filesystem::path& path, std::string_view bytes);
+
+QString shown(const std::filesystem::path& path);
+
+} // namespace loopwright
