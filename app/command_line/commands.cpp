@@ -34,17 +34,16 @@ tl::expected<void, QString> writeReportOf(const CommandSurroundings& surrounding
     return {};
 }
 
+using Outcome = tl::expected<void, QString>;
+namespace fs = std::filesystem;
+
 /// Keeps the pictures, then adds the site in one transaction. A picture without a site does no harm: it is
 /// found by its content when it comes again.
-tl::expected<void, QString> addTo(const CommandSurroundings& surroundings, const std::filesystem::path& path,
-                                  const SiteImport& import) {
-    const Surroundings around{{surroundings.author}, surroundings.clock, surroundings.ids};
+Outcome addTo(const CommandSurroundings& surroundings, tl::expected<Workbook, Message> workbook,
+              const SiteImport& import) {
     const auto inWords = [&](const Message& message) {
         return tl::unexpected(surroundings.words.sentence(message));
     };
-    std::error_code ignored;
-    const bool isThere = std::filesystem::exists(path, ignored);
-    auto workbook = isThere ? Workbook::open(path, around) : Workbook::create(path, around);
     if (!workbook) return inWords(workbook.error());
     for (const SitePicture& picture : import.photos)
         if (auto kept = workbook->putPhoto(std::as_bytes(std::span(picture.bytes)), picture.mediaType); !kept)
@@ -52,6 +51,35 @@ tl::expected<void, QString> addTo(const CommandSurroundings& surroundings, const
     const auto added = workbook->add(import.installation, {"change.added", {import.installation.site.name}});
     if (!added) return inWords(added.error());
     return {};
+}
+
+/// A new workbook takes its name when it is whole, so that nothing half made is ever left.
+Outcome addToNew(const CommandSurroundings& surroundings, const fs::path& path, const SiteImport& import) {
+    const fs::path unfinished = path.string() + '.' + surroundings.ids.next().text();
+    const Surroundings around{{surroundings.author}, surroundings.clock, surroundings.ids};
+    Outcome made = addTo(surroundings, Workbook::create(unfinished, around), import);
+    std::error_code problem;
+    if (made) fs::rename(unfinished, path, problem);
+    if (problem)
+        made = tl::unexpected(sentence("%1 cannot be made: %2.").arg(shown(path), text(problem.message())));
+    std::error_code gone;
+    for (const char* ending : {"", "-wal", "-shm"})
+        fs::remove(unfinished.string() + ending, gone);
+    return made;
+}
+
+Outcome addToWorkbook(const CommandSurroundings& surroundings, const fs::path& path,
+                      const SiteImport& import) {
+    std::error_code ignored;
+    if (!fs::exists(path, ignored)) return addToNew(surroundings, path, import);
+    const Surroundings around{{surroundings.author}, surroundings.clock, surroundings.ids};
+    return addTo(surroundings, Workbook::open(path, around), import);
+}
+
+Outcome refuseOnto(const fs::path& read, const fs::path& written) {
+    if (!isSameFile(read, written)) return {};
+    return tl::unexpected(
+        sentence("%1 is the file to be read. Choose another name to write to.").arg(shown(written)));
 }
 
 } // namespace
@@ -69,6 +97,7 @@ int assessCommand(const CommandSurroundings& surroundings, const SiteChoice& cho
 
 int reportCommand(const CommandSurroundings& surroundings, const SiteChoice& choice,
                   const std::filesystem::path& pdf) {
+    if (const auto apart = refuseOnto(choice.file, pdf); !apart) return refuse(surroundings, apart.error());
     const auto site = loadSite(surroundings, choice.file, choice.site, choice.visit);
     if (!site) return refuse(surroundings, site.error());
     if (const auto written = writeReportOf(surroundings, *site, pdf); !written)
@@ -81,7 +110,7 @@ int importCommand(const CommandSurroundings& surroundings, const std::filesystem
                   const std::filesystem::path& workbook) {
     const auto import = readSiteFile(surroundings, siteFile);
     if (!import) return refuse(surroundings, import.error());
-    if (const auto added = addTo(surroundings, workbook, *import); !added)
+    if (const auto added = addToWorkbook(surroundings, workbook, *import); !added)
         return refuse(surroundings, added.error());
     surroundings.out
         << utf8(sentence("%1 taken into %2.").arg(text(import->installation.site.name), shown(workbook)))
@@ -91,9 +120,16 @@ int importCommand(const CommandSurroundings& surroundings, const std::filesystem
 
 int exportCommand(const CommandSurroundings& surroundings, const SiteChoice& choice,
                   const std::filesystem::path& siteFile) {
+    if (const auto apart = refuseOnto(choice.file, siteFile); !apart)
+        return refuse(surroundings, apart.error());
     const auto read = readSite(surroundings, choice.file, choice.site);
     if (!read) return refuse(surroundings, read.error());
-    if (const auto written = writeFile(siteFile, exportSite(read->first, read->second)); !written)
+    const std::string bytes = exportSite(read->first, read->second);
+    if (bytes.size() > siteFileSizeLimit)
+        return refuse(surroundings, sentence("With its pictures the site has more than %1 MB, which is the "
+                                             "most that a site file may have.")
+                                        .arg(siteFileSizeLimit / (1024 * 1024)));
+    if (const auto written = writeFile(siteFile, bytes); !written)
         return refuse(surroundings, written.error());
     surroundings.out << utf8(sentence("%1 written to %2.").arg(text(read->first.site.name), shown(siteFile)))
                      << '\n';
@@ -115,7 +151,8 @@ int demoCommand(const CommandSurroundings& surroundings, const std::filesystem::
         surroundings.out
             << utf8(sentence("%1 is there already and is used as it is.").arg(shown(files.workbook)))
             << "\n\n";
-    } else if (const auto added = addTo(surroundings, files.workbook, demoSite(surroundings.ids)); !added) {
+    } else if (const auto added = addToWorkbook(surroundings, files.workbook, demoSite(surroundings.ids));
+               !added) {
         return refuse(surroundings, added.error());
     }
     const auto site = loadSite(surroundings, files.workbook, {}, {});

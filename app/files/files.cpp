@@ -21,6 +21,11 @@ QString shown(const std::filesystem::path& path) {
     return text(path.string());
 }
 
+bool isSameFile(const std::filesystem::path& one, const std::filesystem::path& other) {
+    std::error_code oneIsNotThere;
+    return std::filesystem::equivalent(one, other, oneIsNotThere);
+}
+
 tl::expected<std::string, QString> readFile(const std::filesystem::path& path, std::size_t limit) {
     const QFileInfo info(shown(path));
     if (!info.exists())

@@ -19,6 +19,9 @@ tl::expected<std::string, QString> readFile(const std::filesystem::path& path, s
 /// was.
 tl::expected<void, QString> writeFile(const std::filesystem::path& path, std::string_view bytes);
 
+/// Whether both paths lead to the same file, so that writing to one would destroy the other.
+bool isSameFile(const std::filesystem::path& one, const std::filesystem::path& other);
+
 QString shown(const std::filesystem::path& path);
 
 } // namespace loopwright

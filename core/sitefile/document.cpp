@@ -50,6 +50,14 @@ SiteFileProblem whole(std::string_view key, std::vector<Argument> arguments = {}
     return {{}, {key, std::move(arguments)}};
 }
 
+/// The parser stops at the last byte of what it cannot place; a person looks for the first.
+std::size_t startOfToken(std::string_view text, std::size_t last) {
+    if (last >= text.size()) return text.size();
+    if (text[last] != '"' || last == 0) return last;
+    const std::size_t opening = text.find_last_of("\"\n", last - 1);
+    return opening != std::string_view::npos && text[opening] == '"' ? opening : last;
+}
+
 SiteFileProblem notJson(std::string_view text, std::size_t byte) {
     const bool ended =
         text.substr(std::min(byte, text.size())).find_first_not_of(" \t\r\n") == std::string_view::npos;
@@ -178,7 +186,7 @@ tl::expected<json, SiteFileProblem> parseDocument(std::string_view text) {
     } catch (const SiteFileProblem& problem) {
         return tl::unexpected(problem);
     } catch (const json::parse_error& problem) {
-        return tl::unexpected(notJson(text, problem.byte == 0 ? 0 : problem.byte - 1));
+        return tl::unexpected(notJson(text, startOfToken(text, problem.byte == 0 ? 0 : problem.byte - 1)));
     } catch (const json::out_of_range&) {
         return tl::unexpected(SiteFileProblem{guard.place(), {"sitefile.number-too-large", {}}});
     }
