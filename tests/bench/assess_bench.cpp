@@ -1,49 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long it takes to judge the demo site, as a ratio to reading the same rows from SQLite in the same run.
+#include "app/demo/demo_site.h"
 #include "core/assess/assessment.h"
-#include "core/reference/embedded.h"
-#include "core/sitefile/site_file.h"
 #include "db/workbook.h"
 
 #include <benchmark/benchmark.h>
 
 #include <filesystem>
-#include <fstream>
-#include <sstream>
 #include <stdexcept>
 
 namespace {
 
 using namespace loopwright;
 
-std::string demoText() {
-    std::ifstream file(std::filesystem::path(LOOPWRIGHT_SOURCE_DIR) / "resources/demo/oakum-row.site.json");
-    std::stringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
-
-const Installation& demoSite() {
-    static const Installation site = [] {
+const Installation& site() {
+    static const Installation made = [] {
         SequentialIds ids;
-        auto import = importSite(demoText(), ids,
-                                 [](std::string_view) { return tl::expected<std::string, Message>("-"); });
-        if (!import)
-            throw std::runtime_error("the demo site cannot be read: " + import.error().front().where);
-        return import->installation;
+        return demoSite(ids).installation;
     }();
-    return site;
+    return made;
 }
 
 void judgeTheSite(benchmark::State& state, Detail detail) {
     const ReferenceTables tables = ReferenceTables::builtIn();
     const std::vector<RuleSet> ruleSets = builtInRuleSets();
-    const Installation& site = demoSite();
-    const Visit& visit = site.visits.back();
+    const Visit& visit = site().visits.back();
     const RuleSet& rules = ruleSetFor(ruleSets, visit.ruleSet);
     for (auto _ : state)
-        benchmark::DoNotOptimize(assess(site, visit.id, tables, rules, detail));
-    state.counters["circuits"] = static_cast<double>(site.circuits.size());
+        benchmark::DoNotOptimize(assess(site(), visit.id, tables, rules, detail));
+    state.counters["circuits"] = static_cast<double>(site().circuits.size());
 }
 
 void readTheSite(benchmark::State& state) {
@@ -53,10 +38,9 @@ void readTheSite(benchmark::State& state) {
     RandomIds ids;
     const SystemClock clock;
     auto workbook = Workbook::create(folder / "demo.loopwright", {{"bench"}, clock, ids});
-    if (!workbook || !workbook->add(demoSite(), {}))
-        throw std::runtime_error("the workbook cannot be written");
+    if (!workbook || !workbook->add(site(), {})) throw std::runtime_error("the workbook cannot be written");
     for (auto _ : state)
-        benchmark::DoNotOptimize(workbook->load(demoSite().site.id));
+        benchmark::DoNotOptimize(workbook->load(site().site.id));
     std::filesystem::remove_all(folder);
 }
 
