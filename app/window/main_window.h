@@ -42,7 +42,8 @@ class MainWindow final : public QMainWindow {
     bool openBook(const QString& path);
     QAction& action(ActionId id) const { return *actions_.at(id); }
     WorkArea& area() { return *area_; }
-    OpenBook* book() { return book_.get(); }
+    /// nullptr while none is open.
+    const OpenBook* book() const { return book_.get(); }
     StartPage& startPage() { return *start_; }
     GoToField& goToField() { return *goTo_; }
 
