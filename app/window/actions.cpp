@@ -75,6 +75,11 @@ std::span<const ActionSpec> actionSpecs() {
                    {},
                    Needs::Site,
                    true},
+        ActionSpec{ShowReport, MenuId::Report, QT_TRANSLATE_NOOP("Actions", "Show the report"), "Ctrl+R",
+                   Icon::Report},
+        ActionSpec{PrintReport, MenuId::Report, QT_TRANSLATE_NOOP("Actions", "Print"), "Ctrl+P", {}},
+        ActionSpec{WritePdf, MenuId::Report, QT_TRANSLATE_NOOP("Actions", "Write a PDF"), "Ctrl+Shift+P", {}},
+
         ActionSpec{FoldReasons, MenuId::View, QT_TRANSLATE_NOOP("Actions", "Fold or unfold what holds"),
                    "Ctrl+.", Icon::Reasons},
         ActionSpec{

@@ -37,7 +37,6 @@ enum class ActionId : std::uint8_t {
     PrintReport,
     WritePdf,
     DarkLook,
-    About,
 };
 
 enum class MenuId : std::uint8_t { Book, Place, Visit, Sheet, Report, View, Help };

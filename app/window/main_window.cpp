@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 
 #include "app/window/new_site.h"
+#include "app/window/report_page.h"
 #include "app/window/take_in.h"
 #include "forms/frame/change_label.h"
 #include "forms/frame/start_page.h"
@@ -19,6 +20,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMenuBar>
+#include <QPrinter>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -153,7 +155,11 @@ void MainWindow::run(ActionId id) {
     default:
         break;
     }
-    if (book_) runInBook(id);
+    if (!book_ || !book_->view()) return;
+    const bool isAboutReport =
+        id == ActionId::ShowReport || id == ActionId::PrintReport || id == ActionId::WritePdf;
+    if (reportPage_ && !isAboutReport) showBook(); // which puts the report away
+    runInBook(id);
 }
 
 void MainWindow::runInBook(ActionId id) {
@@ -192,6 +198,12 @@ void MainWindow::runInBook(ActionId id) {
         return area_->sheet().addWay();
     case ActionId::RemoveWay:
         return area_->sheet().removeWay();
+    case ActionId::ShowReport:
+        return showReport();
+    case ActionId::PrintReport:
+        return printReport();
+    case ActionId::WritePdf:
+        return writePdf();
     case ActionId::FoldReasons:
         return area_->reasons().toggleFold();
     default:
@@ -263,6 +275,57 @@ void MainWindow::newVisit() {
     area_->openVisit();
 }
 
+/// What report, printer and PDF are made from: the view as it stands.
+Report MainWindow::makeReport() const {
+    const SiteView& view = *book_->view();
+    const PhotoSource photos = [&view](std::string_view digest) -> std::optional<std::string> {
+        const QByteArray bytes = view.photo(std::string(digest));
+        return bytes.isEmpty() ? std::nullopt : std::optional(bytes.toStdString());
+    };
+    return composeReport({view.installation, view.assessment, *view.tables, *view.rules,
+                          around_.appearance.words, around_.clock, photos});
+}
+
+void MainWindow::showReport() {
+    closeReport();
+    reportPage_ = new ReportPage(around_.appearance, makeReport(),
+                                 {&action(ActionId::PrintReport), &action(ActionId::WritePdf)});
+    connect(reportPage_, &ReportPage::closed, this, [this] { run(ActionId::ToSheet); });
+    pages_->addWidget(reportPage_);
+    pages_->setCurrentWidget(reportPage_);
+    reportPage_->setFocus();
+}
+
+void MainWindow::closeReport() {
+    if (!reportPage_) return;
+    pages_->removeWidget(reportPage_);
+    reportPage_->deleteLater();
+    reportPage_ = nullptr;
+}
+
+void MainWindow::printReport() {
+    const Report made = makeReport();
+    QPrinter printer(QPrinter::HighResolution);
+    const int pages = static_cast<int>(made.pages.size());
+    if (!around_.questions.whichPrinter(this, printer, pages)) return;
+    const int first = printer.fromPage() > 0 ? printer.fromPage() : 1;
+    const int last = printer.toPage() > 0 ? printer.toPage() : pages;
+    const bool printed = loopwright::printReport(made, printer, first, last);
+    say(printed ? tr("Sent to %1.").arg(printer.printerName())
+                : tr("%1 did not take the report. Check it, then try again.").arg(printer.printerName()));
+}
+
+void MainWindow::writePdf() {
+    const QString suggestion = QString::fromStdString(book_->path().stem().string()) + QStringLiteral(".pdf");
+    const QString path = around_.questions.wherePdf(this, suggestion);
+    if (path.isEmpty()) return;
+    const auto written = loopwright::writePdf(makeReport(), path);
+    if (written)
+        say(tr("The report is in %1.").arg(path));
+    else
+        report(written);
+}
+
 void MainWindow::addPicture(Id observation) {
     const QString file = around_.questions.whichPicture(this);
     if (!file.isEmpty()) report(keepPicture(*book_, file, observation, around_.ids));
@@ -270,6 +333,7 @@ void MainWindow::addPicture(Id observation) {
 
 void MainWindow::showBook() {
     const SiteViewPtr view = book_ ? book_->view() : nullptr;
+    closeReport();
     pages_->setCurrentWidget(view ? static_cast<QWidget*>(area_) : start_);
     goTo_->setView(view);
     goTo_->setVisible(view != nullptr);
@@ -306,6 +370,8 @@ void MainWindow::useLook(bool dark) {
     applyLook(*qApp, around_.appearance.look(), around_.appearance.type);
     action(ActionId::DarkLook).setChecked(dark);
     around_.settings.setValue(darkKey, dark);
+    // Pages keep the paper of the look that they were shown in.
+    if (reportPage_) showReport();
     for (const ActionSpec& spec : actionSpecs())
         if (spec.icon) action(spec.id).setIcon(around_.appearance.icon(*spec.icon));
     update();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/report/report.h"
 #include "app/window/actions.h"
 #include "app/window/open_book.h"
 #include "app/window/questions.h"
@@ -16,6 +17,7 @@ class QStackedWidget;
 namespace loopwright {
 
 class GoToField;
+class ReportPage;
 class StartPage;
 class WorkArea;
 
@@ -44,6 +46,8 @@ class MainWindow final : public QMainWindow {
     WorkArea& area() { return *area_; }
     /// nullptr while none is open.
     const OpenBook* book() const { return book_.get(); }
+    /// nullptr while none is shown.
+    ReportPage* reportPage() { return reportPage_; }
     StartPage& startPage() { return *start_; }
     GoToField& goToField() { return *goTo_; }
 
@@ -59,6 +63,11 @@ class MainWindow final : public QMainWindow {
     void takeIn();
     void take(const QString& path);
     void newVisit();
+    void showReport();
+    void closeReport();
+    void printReport();
+    void writePdf();
+    Report makeReport() const;
     void addPicture(Id observation);
     void useBook(Workbook workbook);
     void closeBook();
@@ -77,6 +86,7 @@ class MainWindow final : public QMainWindow {
     StartPage* start_;
     WorkArea* area_;
     GoToField* goTo_;
+    ReportPage* reportPage_ = nullptr; ///< while a report is shown
 };
 
 } // namespace loopwright

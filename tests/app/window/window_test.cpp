@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/main_window.h"
+#include "app/window/report_page.h"
 #include "forms/frame/start_page.h"
 #include "forms/frame/work_area.h"
 #include "forms/places/go_to.h"
@@ -65,7 +66,8 @@ class WindowTest : public testing::Test {
         return site().circuits.front();
     }
     const CircuitReading* readingOf(const Installation& installation, Id circuit) const {
-        return findReading(installation.circuitReadings, window.book()->view()->visit, &CircuitReading::circuit, circuit);
+        return findReading(installation.circuitReadings, window.book()->view()->visit,
+                           &CircuitReading::circuit, circuit);
     }
     /// What another program finds in the file.
     Installation inFile() {
@@ -244,6 +246,22 @@ TEST_F(WindowTest, ANarrowWindowLaysReasonsAndPlacesOverTheSheet) {
     QCoreApplication::processEvents();
     EXPECT_TRUE(window.area().reasons().isVisible());
     EXPECT_TRUE(window.area().places().isVisible());
+}
+
+TEST_F(WindowTest, TheReportIsShownAndWritten) {
+    openDemo();
+    window.action(ActionId::ShowReport).trigger();
+    ASSERT_NE(window.reportPage(), nullptr);
+    EXPECT_GT(window.reportPage()->preview().pageCount(), 4);
+    picture("window-report.png");
+    answers.pdf = folder.filePath(QStringLiteral("report.pdf"));
+    window.action(ActionId::WritePdf).trigger();
+    QFile pdf(answers.pdf);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    key(Qt::Key_Escape);
+    EXPECT_EQ(window.reportPage(), nullptr);
+    EXPECT_TRUE(window.area().isVisible());
 }
 
 TEST_F(WindowTest, LooksLightAndDark) {
