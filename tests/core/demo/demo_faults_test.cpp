@@ -115,7 +115,7 @@ TEST(DemoFaults, EveryInspectionItemOfTheListIsAnswered) {
 TEST(DemoFaults, PicturesComeAlong) {
     const SiteImport imported = demo();
     EXPECT_EQ(imported.photos.size(), imported.installation.photos.size());
-    for (const PhotoBytes& photo : imported.photos)
+    for (const SitePicture& photo : imported.photos)
         EXPECT_EQ(photo.mediaType, "image/png");
 }
 
