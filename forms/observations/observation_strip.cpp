@@ -106,6 +106,7 @@ ObservationStrip::ObservationStrip(const Appearance& appearance, QWidget* parent
     auto* head = new QHBoxLayout;
     head->setContentsMargins(side, 4, side, 0);
     head->addWidget(title_);
+    head->addSpacing(8);
     head->addWidget(count_);
     head->addStretch(1);
     head->addWidget(note_);

@@ -100,7 +100,7 @@ class CellPainter {
             const int side = appearance_.type.scaled(inVerdictColumn ? mark_size::column : mark_size::cell);
             const QRect place(room.left(), room.top() + (room.height() - side) / 2, side, side);
             drawMark(painter_, place, markOf(*cell_.verdict), look_.*inkOf(*cell_.verdict));
-            if (inVerdictColumn) room.setLeft(place.right() + markGap + 1);
+            if (isLeftAligned()) room.setLeft(place.right() + markGap + 1);
         } else if (const QString sign = signText(cell_.sign); !sign.isEmpty()) {
             painter_.setFont(appearance_.type.screen(ScreenText::Figure));
             painter_.setPen(look_.inkSoft);
@@ -110,19 +110,23 @@ class CellPainter {
     }
 
   private:
+    Qt::Alignment alignment() const {
+        if (isCentred(sheetColumn(index_.column()))) return Qt::AlignCenter;
+        return Qt::Alignment(index_.data(Qt::TextAlignmentRole).toInt());
+    }
+    bool isLeftAligned() const { return alignment() & Qt::AlignLeft; }
+
     void write(const QRect& room) {
         painter_.setFont(font());
         painter_.setPen(ink());
-        Qt::Alignment alignment(index_.data(Qt::TextAlignmentRole).toInt());
-        if (isCentred(sheetColumn(index_.column()))) alignment = Qt::AlignCenter;
         // Only a name may be cut short: a figure with a digit missing would be another figure.
         const QString shown =
             isCircuitColumn(index_)
                 ? painter_.fontMetrics().elidedText(cell_.text, Qt::ElideRight, room.width())
                 : cell_.text;
-        const bool needsAll = alignment & Qt::AlignHCenter;
-        painter_.drawText(needsAll ? rect_ : room, alignment.toInt() | Qt::TextDontClip | Qt::TextSingleLine,
-                          shown);
+        const bool needsAll = alignment() & Qt::AlignHCenter;
+        painter_.drawText(needsAll ? rect_ : room,
+                          alignment().toInt() | Qt::TextDontClip | Qt::TextSingleLine, shown);
     }
 
     QFont font() const {
