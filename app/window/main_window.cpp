@@ -155,7 +155,10 @@ void MainWindow::run(ActionId id) {
     default:
         break;
     }
-    if (!book_ || !book_->view()) return;
+    if (!book_) return;
+    if (id == ActionId::Undo) return report(book_->undo());
+    if (id == ActionId::Redo) return report(book_->redo());
+    if (!book_->view()) return;
     const bool isAboutReport =
         id == ActionId::ShowReport || id == ActionId::PrintReport || id == ActionId::WritePdf;
     if (reportPage_ && !isAboutReport) showBook(); // which puts the report away
@@ -164,10 +167,6 @@ void MainWindow::run(ActionId id) {
 
 void MainWindow::runInBook(ActionId id) {
     switch (id) {
-    case ActionId::Undo:
-        return report(book_->undo());
-    case ActionId::Redo:
-        return report(book_->redo());
     case ActionId::GoTo:
         return goTo_->setFocus();
     case ActionId::ToPlaces:

@@ -2,6 +2,7 @@
 #include "forms/sheet/sheet_model.h"
 
 #include "forms/frame/change_label.h"
+#include "forms/frame/visit_rows.h"
 #include "forms/look/mark.h"
 
 #include <QCoreApplication>
@@ -177,18 +178,8 @@ tl::expected<void, QString> SheetModel::store(const RowFacts& facts, const Sheet
                   {}};
     if (entry.kind == RecordKind::Circuit)
         change.edits.push_back({Edit::Step::Set, entry.kind, facts.circuit.id, values});
-    else if (facts.reading)
-        change.edits.push_back({Edit::Step::Set, entry.kind, facts.reading->id, values});
-    else {
-        // The first reading of a circuit makes the row that holds them all.
-        CircuitReading fresh;
-        fresh.id = ids_.next();
-        fresh.visit = facts.view.visit;
-        fresh.circuit = facts.circuit.id;
-        Edit insert = insertRecord(fresh);
-        std::ranges::copy(values, std::back_inserter(insert.values));
-        change.edits.push_back(std::move(insert));
-    }
+    else
+        change.edits.push_back(setReading(facts.view, entry.kind, facts.circuit.id, values, ids_));
     return ask(change);
 }
 
