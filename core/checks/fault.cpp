@@ -21,14 +21,14 @@ std::optional<Time> finalCircuitTime(const RuleSet& rules, bool tt, Voltage line
     return std::nullopt;
 }
 
-/// A breaker that operates at once lets through no more than its energy class says for a fault of this size,
-/// where that is published. More current means more energy, so the class limit of the next fault level above
-/// counts.
+/// A breaker that operates at once lets through no more than its energy class says, where that is published.
+/// The class is promised at the breaker's own breaking capacity; a smaller fault lets through less, but
+/// nobody says how much less.
 std::optional<Sourced<JouleIntegral>> letThrough(const CircuitContext& context, Current rated,
                                                  Current fault) {
     const auto capacity = usable(context.circuit.device.breakingCapacity);
     if (!context.family || !capacity || fault > *capacity) return std::nullopt;
-    return context.tables.letThrough(*context.family, rated, fault);
+    return context.tables.letThrough(*context.family, rated, *capacity);
 }
 
 bool operatesAtOnce(const CircuitContext& context, Current rated, Current fault) {

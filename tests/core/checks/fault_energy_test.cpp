@@ -22,16 +22,16 @@ TEST(FaultEnergy, AFuseLetsThroughNoMoreAtALargerCurrent) {
     }
 }
 
-TEST(FaultEnergy, ABreakerIsTakenByTheFaultThatItBreaksNotByTheMostThatItCould) {
+TEST(FaultEnergy, ABreakerIsTakenByTheClassOfItsOwnBreakingCapacity) {
     Fixture fixture;
-    // Through 0.38 ohm flow 605 A. Class 3, type B up to 16 A: 15 000 A2s at 3 kA, 35 000 at 6 kA (EN
-    // 60898-1, annex ZA, from memory); with k = 115: 1.07 and 1.63 mm2.
+    // Through 0.38 ohm flow 605 A, in 0.1 s 36 634 A2s. Class 3, type B up to 16 A, 6 kA: 35 000 A2s (EN
+    // 60898-1, annex ZA, from memory), which is less; with k = 115: 1.63 mm2. The 3 kA row's 15 000 A2s are
+    // not promised.
     fixture.circuit().device = {"60898-B", typed(amperes(16)), typed(kiloamperes(6))};
     fixture.reading().loopImpedance = test::read(ohms(0.38));
     const Finding finding = fixture.find("adiabatic-protective");
-    EXPECT_EQ(finding.verdict, Verdict::Holds) << testing::PrintToString(finding);
     ASSERT_TRUE(finding.result);
-    EXPECT_NEAR(finding.result->value, 1.07, 0.01);
+    EXPECT_NEAR(finding.result->value, 1.63, 0.01) << testing::PrintToString(finding);
 }
 
 } // namespace
