@@ -65,7 +65,6 @@ QString boardFacts(const SiteView& view, const Board& board, const Words& words)
         addIf(facts, tr("fault %1"), figureText(reading->prospectiveFaultCurrent, units::kiloampere, words));
         addIf(facts, QStringLiteral("R_A %1"), figureText(reading->electrodeResistance, units::ohm, words));
     }
-    addIf(facts, QStringLiteral("%1"), text(board.location));
     return facts.join(point);
 }
 

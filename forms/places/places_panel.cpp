@@ -25,17 +25,16 @@ RoleLabel* headingLabel(const Appearance& appearance, const QString& text) {
     return label;
 }
 
-QFrame* hairline() {
-    auto* line = new QFrame;
-    line->setFrameShape(QFrame::HLine);
-    line->setFrameShadow(QFrame::Plain);
+RoleFrame* hairline(const Appearance& appearance) {
+    auto* line = new RoleFrame(appearance, &Look::line);
+    line->setFixedHeight(1);
     return line;
 }
 
 /// A framed caution in two voices: what it is about, and what to do.
-QFrame* cautionBox(const Appearance& appearance) {
-    auto* box = new QFrame;
-    box->setFrameShape(QFrame::Box);
+RoleFrame* cautionBox(const Appearance& appearance) {
+    const Qt::Edges all = Qt::TopEdge | Qt::LeftEdge | Qt::RightEdge | Qt::BottomEdge;
+    auto* box = new RoleFrame(appearance, &Look::panel, all, &Look::lineStrong);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(10, 8, 10, 8);
     column->setSpacing(2);
@@ -91,7 +90,7 @@ PlacesPanel::PlacesPanel(const Appearance& appearance, QWidget* parent)
     auto* below = new QVBoxLayout;
     below->setContentsMargins(side, 8, side - 1, 4);
     below->setSpacing(8);
-    below->addWidget(hairline());
+    below->addWidget(hairline(appearance));
     below->addWidget(headingLabel(appearance, tr("Visits")));
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(side, 10, side - 1, 10);

@@ -113,7 +113,7 @@ std::vector<SheetColumn> makeColumns() {
         {Column::Verdict,
          Group::Verdict,
          QT_TRANSLATE_NOOP("Sheet", "worst check"),
-         105,
+         96,
          false,
          {},
          cells::verdict,

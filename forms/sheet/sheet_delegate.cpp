@@ -194,9 +194,8 @@ int SheetDelegate::neededWidth(const QModelIndex& index) const {
         appearance_.type.screen(ScreenText::Figure, loud ? Weight::Semibold : Weight::Regular));
     int width = 2 * sidePadding + 1 + metrics.horizontalAdvance(cell.text);
     if (cell.verdict)
-        width +=
-            appearance_.type.scaled(isVerdictColumn(index) ? mark_size::column + markGap : mark_size::cell) +
-            1;
+        width += appearance_.type.scaled(isVerdictColumn(index) ? mark_size::column : mark_size::cell) +
+                 markGap + 1;
     else if (const QString sign = signText(cell.sign); !sign.isEmpty())
         width += metrics.horizontalAdvance(sign);
     return width;

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int circuitHeight = 22;
 constexpr int headingHeight = 20;
-constexpr int leastCircuitWidth = 120;
+constexpr int leastCircuitWidth = 108;
 constexpr int margin = 8;
 
 /// Groups that a person may hide. What a row is called and how it is judged always stay.
