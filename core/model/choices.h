@@ -25,8 +25,23 @@ enum class Material : std::uint8_t { Copper, Aluminium };
 enum class Insulation : std::uint8_t { Pvc70, Xlpe90 };
 /// Where the protective conductor runs, which decides its k.
 enum class ProtectiveConductor : std::uint8_t { InCable, Separate, Armour, Conduit };
-/// The reference method of installation (IEC 60364-5-52, table B.52.1; the flat-cable methods of BS 7671, table 4D5).
-enum class InstallationMethod : std::uint8_t { Unknown, A1, A2, B1, B2, C, D1, D2, E, Flat100, Flat101, Flat102, Flat103 };
+/// The reference method of installation (IEC 60364-5-52, table B.52.1; the flat-cable methods of BS 7671,
+/// table 4D5).
+enum class InstallationMethod : std::uint8_t {
+    Unknown,
+    A1,
+    A2,
+    B1,
+    B2,
+    C,
+    D1,
+    D2,
+    E,
+    Flat100,
+    Flat101,
+    Flat102,
+    Flat103
+};
 enum class ResidualType : std::uint8_t { Unknown, AC, A, F, B };
 enum class ResidualDelay : std::uint8_t { General, Delayed };
 enum class VisitKind : std::uint8_t { Periodic, First, AfterAlteration };

@@ -21,7 +21,8 @@ class SystemClock final : public Clock {
 
 class FixedClock final : public Clock {
   public:
-    explicit FixedClock(std::chrono::sys_seconds instant) : instant_(instant) {}
+    explicit FixedClock(std::chrono::sys_seconds instant)
+      : instant_(instant) {}
     std::chrono::sys_seconds now() const override { return instant_; }
 
   private:

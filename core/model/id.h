@@ -16,7 +16,8 @@ namespace loopwright {
 class Id {
   public:
     constexpr Id() = default;
-    constexpr explicit Id(const std::array<std::uint8_t, 16>& bytes) : bytes_(bytes) {}
+    constexpr explicit Id(const std::array<std::uint8_t, 16>& bytes)
+      : bytes_(bytes) {}
     /// Nothing unless `text` is 32 hexadecimal digits with the usual four dashes.
     static std::optional<Id> parse(std::string_view text);
     std::string text() const; ///< lower case, with dashes
@@ -47,7 +48,8 @@ class RandomIds final : public IdSource {
 /// A repeatable sequence, for tests and for the demo site.
 class SequentialIds final : public IdSource {
   public:
-    explicit SequentialIds(std::uint64_t first = 1) : next_(first) {}
+    explicit SequentialIds(std::uint64_t first = 1)
+      : next_(first) {}
     Id next() override;
 
   private:

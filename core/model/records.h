@@ -9,8 +9,9 @@
 #include <optional>
 #include <string>
 
-/// What is recorded. Each struct is one row of the workbook; embedded structs (Device, Wiring, ResidualDevice) are
-/// columns of the row that holds them. core/model/fields.h gives every member its key, unit and kind.
+/// What is recorded. Each struct is one row of the workbook; embedded structs (Device, Wiring,
+/// ResidualDevice) are columns of the row that holds them. core/model/fields.h gives every member its key,
+/// unit and kind.
 namespace loopwright {
 
 using Date = std::chrono::year_month_day;
@@ -26,7 +27,8 @@ struct Site {
     friend bool operator==(const Site&, const Site&) = default;
 };
 
-/// An overcurrent device. `family` is a row of resources/reference/device_families.csv ("60898-B", "88-3", "3036").
+/// An overcurrent device. `family` is a row of resources/reference/device_families.csv ("60898-B", "88-3",
+/// "3036").
 struct Device {
     std::string family; ///< empty: not known
     Entry<Current> ratedCurrent;
@@ -49,13 +51,14 @@ struct Wiring {
     Insulation insulation = Insulation::Pvc70;
     InstallationMethod method = InstallationMethod::Unknown;
     Entry<CrossSection> lineSize;
-    Entry<CrossSection> protectiveSize; ///< the protective conductor's; N/A where the armour or conduit serves
+    Entry<CrossSection>
+        protectiveSize; ///< the protective conductor's; N/A where the armour or conduit serves
     ProtectiveConductor protectiveConductor = ProtectiveConductor::InCable;
     Entry<Length> length;
-    Entry<Temperature> ambient;          ///< around the cable; missing: the table's own reference temperature
-    Entry<Ratio> groupedCircuits;        ///< circuits bunched together, this one included; missing: alone
-    Entry<Length> insulatedLength;       ///< longest run wholly inside thermal insulation; missing: none
-    Entry<Ratio> parallelConductors;     ///< conductors in parallel a phase; missing: one
+    Entry<Temperature> ambient;      ///< around the cable; missing: the table's own reference temperature
+    Entry<Ratio> groupedCircuits;    ///< circuits bunched together, this one included; missing: alone
+    Entry<Length> insulatedLength;   ///< longest run wholly inside thermal insulation; missing: none
+    Entry<Ratio> parallelConductors; ///< conductors in parallel a phase; missing: one
     friend bool operator==(const Wiring&, const Wiring&) = default;
 };
 
@@ -118,11 +121,11 @@ struct Equipment {
     Entry<Ratio> count; ///< how many alike; missing: one
     Entry<Power> power; ///< electrical input, or shaft output when an efficiency is given
     Entry<Voltage> ratedVoltage;
-    Entry<Current> current;    ///< from the plate or a clamp; goes before `power`
-    Entry<Ratio> powerFactor;  ///< missing: 1
-    Entry<Ratio> efficiency;   ///< of a motor; missing: `power` is what it draws
+    Entry<Current> current;   ///< from the plate or a clamp; goes before `power`
+    Entry<Ratio> powerFactor; ///< missing: 1
+    Entry<Ratio> efficiency;  ///< of a motor; missing: `power` is what it draws
     Entry<Ratio> startMultiple;
-    Entry<Time> onTime;  ///< of its duty cycle; missing: runs without end
+    Entry<Time> onTime; ///< of its duty cycle; missing: runs without end
     Entry<Time> offTime;
     Entry<Current> plugFuse; ///< rating of the BS 1362 fuse in its plug or fused outlet; missing or N/A: none
     bool fixed = true;
@@ -141,8 +144,8 @@ struct Visit {
     std::string inspector;
     std::string ruleSet; ///< "bs-7671-2018"
     std::string ruleSetRevision;
-    std::string extent;      ///< what was covered
-    std::string limitations; ///< what was not, and why
+    std::string extent;                      ///< what was covered
+    std::string limitations;                 ///< what was not, and why
     Entry<Temperature> conductorTemperature; ///< at which continuity was read; missing: the rule set's
     std::optional<Date> nextDue;
     std::string notes;
@@ -182,8 +185,8 @@ struct BoardReading {
     Entry<Resistance> electrodeResistance; ///< R_A of its own electrode
     TestOutcome polarity = TestOutcome::NotDone;
     TestOutcome phaseSequence = TestOutcome::NotDone;
-    Entry<Time> residualTime;      ///< of the board's residual device at its rated residual current
-    Entry<Time> residualTimeFive;  ///< at five times that current
+    Entry<Time> residualTime;     ///< of the board's residual device at its rated residual current
+    Entry<Time> residualTimeFive; ///< at five times that current
     std::string remark;
     friend bool operator==(const BoardReading&, const BoardReading&) = default;
 };
@@ -193,19 +196,20 @@ struct CircuitReading {
     Id id;
     Id visit;
     Id circuit;
-    Entry<Resistance> ringLine;       ///< r_1, end to end
-    Entry<Resistance> ringNeutral;    ///< r_n
-    Entry<Resistance> ringProtective; ///< r_2
-    Entry<Resistance> continuity;     ///< R_1 + R_2
+    Entry<Resistance> ringLine;        ///< r_1, end to end
+    Entry<Resistance> ringNeutral;     ///< r_n
+    Entry<Resistance> ringProtective;  ///< r_2
+    Entry<Resistance> continuity;      ///< R_1 + R_2
     Entry<Resistance> insulationLive;  ///< between live conductors
     Entry<Resistance> insulationEarth; ///< live conductors to earth
     TestOutcome polarity = TestOutcome::NotDone;
-    Entry<Resistance> loopImpedance; ///< Z_s
+    Entry<Resistance> loopImpedance;        ///< Z_s
     Entry<Current> prospectiveFaultCurrent; ///< at the circuit's own device; missing: the board's counts
-    Entry<Time> residualTime;      ///< of the circuit's residual device at I_delta_n
-    Entry<Time> residualTimeFive;  ///< at 5 I_delta_n
+    Entry<Time> residualTime;               ///< of the circuit's residual device at I_delta_n
+    Entry<Time> residualTimeFive;           ///< at 5 I_delta_n
     TestOutcome residualButton = TestOutcome::NotDone;
-    Entry<Current> measuredLoad; ///< by clamp, all equipment running; goes before every other figure of the load
+    Entry<Current>
+        measuredLoad; ///< by clamp, all equipment running; goes before every other figure of the load
     std::string remark;
     friend bool operator==(const CircuitReading&, const CircuitReading&) = default;
 };

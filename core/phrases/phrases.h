@@ -8,8 +8,8 @@
 
 namespace loopwright {
 
-/// One sentence or word that the core can say. `text` holds the places {0}, {1}, ... for a message's arguments;
-/// `arguments` names what goes there, for translators and for the test that compares both.
+/// One sentence or word that the core can say. `text` holds the places {0}, {1}, ... for a message's
+/// arguments; `arguments` names what goes there, for translators and for the test that compares both.
 struct Phrase {
     std::string_view key;       ///< "check.load-device.fails"
     std::string_view text;      ///< English

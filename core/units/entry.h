@@ -47,13 +47,15 @@ struct NumberFormat {
     std::string_view groupSeparator; ///< accepted and skipped between digits; empty in the C form
 };
 
-/// Reads what a person typed into a field that counts in `unit`: "0.32", "0,32", ">999 MΩ", "8.5 kW", "LIM: locked",
-/// "N/A", each optionally followed by where it came from: "58 (carried)". An empty text is Missing. A decimal comma is
-/// understood in every format unless it is the group separator. The refusal says what cannot be read and what can.
-tl::expected<EntryText, Message> parseEntry(std::string_view text, const Unit& unit, const NumberFormat& format = {});
+/// Reads what a person typed into a field that counts in `unit`: "0.32", "0,32", ">999 MΩ", "8.5 kW", "LIM:
+/// locked", "N/A", each optionally followed by where it came from: "58 (carried)". An empty text is Missing.
+/// A decimal comma is understood in every format unless it is the group separator. The refusal says what
+/// cannot be read and what can.
+tl::expected<EntryText, Message> parseEntry(std::string_view text, const Unit& unit,
+                                            const NumberFormat& format = {});
 
-/// The text that parseEntry reads back to the same entry; with `format` C this is the stored form. Read is the default
-/// origin and is not written.
+/// The text that parseEntry reads back to the same entry; with `format` C this is the stored form. Read is
+/// the default origin and is not written.
 std::string formatEntry(const EntryText& entry, const NumberFormat& format = {});
 
 /// What stands in a cell: formatEntry without the origin, which the screen draws as a sign.
@@ -63,7 +65,9 @@ std::string_view originWord(Origin origin);
 std::optional<Origin> originNamed(std::string_view word);
 
 namespace detail {
-constexpr double baseOf(double ratio) { return ratio; }
+constexpr double baseOf(double ratio) {
+    return ratio;
+}
 template <class Q>
 constexpr double baseOf(Q quantity) {
     return quantity.base();
@@ -87,7 +91,9 @@ struct Entry {
         return state == EntryState::Value || state == EntryState::Above || state == EntryState::Below;
     }
     /// The figure where it is exact; nothing when it is missing, limited, not applicable or beyond range.
-    std::optional<Q> exact() const { return state == EntryState::Value ? std::optional<Q>(value) : std::nullopt; }
+    std::optional<Q> exact() const {
+        return state == EntryState::Value ? std::optional<Q>(value) : std::nullopt;
+    }
     friend bool operator==(const Entry&, const Entry&) = default;
 };
 

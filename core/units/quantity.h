@@ -6,10 +6,11 @@
 
 /// Dimension-checked quantities in the units of the trade.
 ///
-/// The base units are ampere, volt, second, metre, square millimetre and kelvin. A cross-section is a base dimension of
-/// its own, not a length squared: tables key conductors by "2.5 mm2", and a detour through square metres would turn
-/// that key into 2.4999999999999996. Everything else follows: ohm = V/A, watt = V A, k of the adiabatic equation =
-/// A s^0.5 / mm2. Exponents are kept in halves, so that the square root of a second has a place.
+/// The base units are ampere, volt, second, metre, square millimetre and kelvin. A cross-section is a base
+/// dimension of its own, not a length squared: tables key conductors by "2.5 mm2", and a detour through
+/// square metres would turn that key into 2.4999999999999996. Everything else follows: ohm = V/A, watt = V A,
+/// k of the adiabatic equation = A s^0.5 / mm2. Exponents are kept in halves, so that the square root of a
+/// second has a place.
 namespace loopwright {
 
 struct Dimension {
@@ -18,14 +19,20 @@ struct Dimension {
 };
 
 constexpr Dimension operator+(const Dimension& a, const Dimension& b) {
-    return {a.ampere + b.ampere, a.volt + b.volt,
-            a.second + b.second, a.metre + b.metre,
-            a.squareMillimetre + b.squareMillimetre, a.kelvin + b.kelvin};
+    return {a.ampere + b.ampere,
+            a.volt + b.volt,
+            a.second + b.second,
+            a.metre + b.metre,
+            a.squareMillimetre + b.squareMillimetre,
+            a.kelvin + b.kelvin};
 }
 constexpr Dimension operator-(const Dimension& a, const Dimension& b) {
-    return {a.ampere - b.ampere, a.volt - b.volt,
-            a.second - b.second, a.metre - b.metre,
-            a.squareMillimetre - b.squareMillimetre, a.kelvin - b.kelvin};
+    return {a.ampere - b.ampere,
+            a.volt - b.volt,
+            a.second - b.second,
+            a.metre - b.metre,
+            a.squareMillimetre - b.squareMillimetre,
+            a.kelvin - b.kelvin};
 }
 constexpr Dimension half(const Dimension& d) {
     return {d.ampere / 2, d.volt / 2, d.second / 2, d.metre / 2, d.squareMillimetre / 2, d.kelvin / 2};
@@ -39,7 +46,8 @@ class Quantity {
 
     constexpr Quantity() = default;
     /// The value in base units; prefer the named makers below, which say the unit.
-    constexpr explicit Quantity(double base) : base_(base) {}
+    constexpr explicit Quantity(double base)
+      : base_(base) {}
     constexpr double base() const { return base_; }
 
     constexpr Quantity& operator+=(Quantity other) {
@@ -61,13 +69,17 @@ class Quantity {
 /// Products and quotients; a result without dimension is a plain double.
 template <Dimension A, Dimension B>
 constexpr auto operator*(Quantity<A> a, Quantity<B> b) {
-    if constexpr (A + B == Dimension{}) return a.base() * b.base();
-    else return Quantity<A + B>(a.base() * b.base());
+    if constexpr (A + B == Dimension{})
+        return a.base() * b.base();
+    else
+        return Quantity<A + B>(a.base() * b.base());
 }
 template <Dimension A, Dimension B>
 constexpr auto operator/(Quantity<A> a, Quantity<B> b) {
-    if constexpr (A - B == Dimension{}) return a.base() / b.base();
-    else return Quantity<A - B>(a.base() / b.base());
+    if constexpr (A - B == Dimension{})
+        return a.base() / b.base();
+    else
+        return Quantity<A - B>(a.base() / b.base());
 }
 template <Dimension D>
 constexpr auto operator/(double f, Quantity<D> a) {
@@ -92,15 +104,16 @@ using Resistance = Quantity<Voltage::dimension - Current::dimension>;
 using Power = Quantity<Voltage::dimension + Current::dimension>;
 using ResistancePerLength = Quantity<Resistance::dimension - Length::dimension>;
 using VoltagePerCurrentLength = ResistancePerLength;
-using JouleIntegral = Quantity<Dimension{.ampere = 4, .second = 2}>;                               ///< I2t, A2s
-using AdiabaticFactor = Quantity<Dimension{.ampere = 2, .second = 1, .squareMillimetre = -2}>;     ///< k
+using JouleIntegral = Quantity<Dimension{.ampere = 4, .second = 2}>;                           ///< I2t, A2s
+using AdiabaticFactor = Quantity<Dimension{.ampere = 2, .second = 1, .squareMillimetre = -2}>; ///< k
 using Ratio = double;
 
 /// A temperature on the Celsius scale. Two of them differ by kelvins and cannot be added.
 class Temperature {
   public:
     constexpr Temperature() = default;
-    constexpr explicit Temperature(double celsius) : celsius_(celsius) {}
+    constexpr explicit Temperature(double celsius)
+      : celsius_(celsius) {}
     constexpr double base() const { return celsius_; }
     friend constexpr TemperatureDifference operator-(Temperature a, Temperature b) {
         return TemperatureDifference(a.celsius_ - b.celsius_);
@@ -114,23 +127,59 @@ class Temperature {
     double celsius_ = 0;
 };
 
-constexpr Current amperes(double v) { return Current(v); }
-constexpr Current milliamperes(double v) { return Current(v / 1000); }
-constexpr Current kiloamperes(double v) { return Current(v * 1000); }
-constexpr Voltage volts(double v) { return Voltage(v); }
-constexpr Time seconds(double v) { return Time(v); }
-constexpr Time milliseconds(double v) { return Time(v / 1000); }
-constexpr Time minutes(double v) { return Time(v * 60); }
-constexpr Time hours(double v) { return Time(v * 3600); }
-constexpr Length metres(double v) { return Length(v); }
-constexpr CrossSection squareMillimetres(double v) { return CrossSection(v); }
-constexpr Resistance ohms(double v) { return Resistance(v); }
-constexpr Resistance milliohms(double v) { return Resistance(v / 1000); }
-constexpr Resistance megohms(double v) { return Resistance(v * 1e6); }
-constexpr Power watts(double v) { return Power(v); }
-constexpr Power kilowatts(double v) { return Power(v * 1000); }
-constexpr TemperatureDifference kelvins(double v) { return TemperatureDifference(v); }
-constexpr Temperature celsius(double v) { return Temperature(v); }
-constexpr ResistancePerLength ohmsPerKilometre(double v) { return ResistancePerLength(v / 1000); }
+constexpr Current amperes(double v) {
+    return Current(v);
+}
+constexpr Current milliamperes(double v) {
+    return Current(v / 1000);
+}
+constexpr Current kiloamperes(double v) {
+    return Current(v * 1000);
+}
+constexpr Voltage volts(double v) {
+    return Voltage(v);
+}
+constexpr Time seconds(double v) {
+    return Time(v);
+}
+constexpr Time milliseconds(double v) {
+    return Time(v / 1000);
+}
+constexpr Time minutes(double v) {
+    return Time(v * 60);
+}
+constexpr Time hours(double v) {
+    return Time(v * 3600);
+}
+constexpr Length metres(double v) {
+    return Length(v);
+}
+constexpr CrossSection squareMillimetres(double v) {
+    return CrossSection(v);
+}
+constexpr Resistance ohms(double v) {
+    return Resistance(v);
+}
+constexpr Resistance milliohms(double v) {
+    return Resistance(v / 1000);
+}
+constexpr Resistance megohms(double v) {
+    return Resistance(v * 1e6);
+}
+constexpr Power watts(double v) {
+    return Power(v);
+}
+constexpr Power kilowatts(double v) {
+    return Power(v * 1000);
+}
+constexpr TemperatureDifference kelvins(double v) {
+    return TemperatureDifference(v);
+}
+constexpr Temperature celsius(double v) {
+    return Temperature(v);
+}
+constexpr ResistancePerLength ohmsPerKilometre(double v) {
+    return ResistancePerLength(v / 1000);
+}
 
 } // namespace loopwright

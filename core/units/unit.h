@@ -9,7 +9,8 @@
 namespace loopwright {
 
 /// What a unit is called and how it relates to the base unit: base = value * multiplier / divisor.
-/// Milli-units divide by 1000 instead of multiplying by 0.001, so that 300 ms is exactly the 0.3 s of a table.
+/// Milli-units divide by 1000 instead of multiplying by 0.001, so that 300 ms is exactly the 0.3 s of a
+/// table.
 struct Unit {
     std::string_view symbol; ///< as shown to people: "MΩ", "mm²"
     std::string_view suffix; ///< as it ends a key: "Mohm", "mm2"; empty for a plain number
@@ -20,7 +21,9 @@ struct Unit {
 
     constexpr double toBase(double value) const { return value * multiplier / divisor; }
     constexpr double fromBase(double base) const { return base * divisor / multiplier; }
-    friend constexpr bool operator==(const Unit& a, const Unit& b) { return a.suffix == b.suffix && a.symbol == b.symbol; }
+    friend constexpr bool operator==(const Unit& a, const Unit& b) {
+        return a.suffix == b.suffix && a.symbol == b.symbol;
+    }
 };
 
 namespace units {
@@ -47,11 +50,13 @@ inline constexpr Unit percent{"%", "percent", Dimension{}, 1, 100};
 inline constexpr Unit ampereSquaredSecond{"A²s", "A2s", JouleIntegral::dimension};
 inline constexpr Unit adiabaticFactor{"A·√s/mm²", "A_s05_per_mm2", AdiabaticFactor::dimension};
 inline constexpr Unit milliohmPerMetre{"mΩ/m", "mohm_per_m", ResistancePerLength::dimension, 1, 1000};
-inline constexpr Unit millivoltPerAmpereMetre{"mV/A/m", "mV_per_A_m", ResistancePerLength::dimension, 1, 1000};
+inline constexpr Unit millivoltPerAmpereMetre{"mV/A/m", "mV_per_A_m", ResistancePerLength::dimension, 1,
+                                              1000};
 } // namespace units
 
-/// The unit that a person means by `text` ("kW", "mΩ", "ohm", "Mohm", "mm2"); nothing if it is not one we know.
-/// Several spellings of the ohm and the micro sign are understood; letters' case matters only between m and M.
+/// The unit that a person means by `text` ("kW", "mΩ", "ohm", "Mohm", "mm2"); nothing if it is not one we
+/// know. Several spellings of the ohm and the micro sign are understood; letters' case matters only between m
+/// and M.
 std::optional<Unit> unitNamed(std::string_view text);
 
 /// The number as `unit` counts it.
@@ -59,6 +64,8 @@ template <Dimension D>
 constexpr double in(Quantity<D> quantity, const Unit& unit) {
     return unit.fromBase(quantity.base());
 }
-constexpr double in(Temperature temperature, const Unit& unit) { return unit.fromBase(temperature.base()); }
+constexpr double in(Temperature temperature, const Unit& unit) {
+    return unit.fromBase(temperature.base());
+}
 
 } // namespace loopwright

@@ -186,6 +186,7 @@ void WorkArea::openForm(RecordKind kind, Id id) {
     form_->open(view_, kind, id);
     pages_->setCurrentWidget(form_);
     refreshMiddle();
+    form_->takeKeyboard();
 }
 
 void WorkArea::openCircuit() {

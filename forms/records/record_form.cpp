@@ -74,6 +74,10 @@ void RecordForm::setView(const SiteViewPtr& view) {
     emit closed();
 }
 
+void RecordForm::takeKeyboard() {
+    if (!bound_.empty()) bound_.front().editor->setFocus(Qt::OtherFocusReason);
+}
+
 void RecordForm::build() {
     auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);

@@ -31,6 +31,8 @@ class RecordForm final : public QScrollArea {
     void open(const SiteViewPtr& view, RecordKind kind, Id id);
     /// Shows the same record after a change; closes itself when the record is gone.
     void setView(const SiteViewPtr& view);
+    /// Puts the keyboard into the first field.
+    void takeKeyboard();
     RecordKind kind() const { return kind_; }
     Id record() const { return id_; }
     bool isOpen() const { return !id_.isNone(); }
