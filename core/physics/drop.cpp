@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/drop.h"
 
+#include <cmath>
 #include <numbers>
 
 namespace loopwright::physics {
@@ -11,6 +12,11 @@ Voltage nominal(Voltage lineToEarth, bool threePhase) {
     return threePhase ? std::numbers::sqrt3 * lineToEarth : lineToEarth;
 }
 
+/// How often one conductor's drop counts.
+double conductors(bool threePhase) {
+    return threePhase ? std::numbers::sqrt3 : 2.0;
+}
+
 } // namespace
 
 Voltage voltageDrop(VoltagePerCurrentLength published, Current load, Length length) {
@@ -18,7 +24,24 @@ Voltage voltageDrop(VoltagePerCurrentLength published, Current load, Length leng
 }
 
 VoltagePerCurrentLength dropFromResistance(ResistancePerLength conductor, bool threePhase) {
-    return conductor * (threePhase ? std::numbers::sqrt3 : 2.0);
+    return conductor * conductors(threePhase);
+}
+
+VoltagePerCurrentLength dropFromImpedance(const ImpedancePerLength& conductor, Ratio powerFactor,
+                                          bool threePhase) {
+    const double reactiveFactor = std::sqrt(1 - powerFactor * powerFactor);
+    return conductors(threePhase) *
+           (conductor.resistance * powerFactor + conductor.reactance * reactiveFactor);
+}
+
+Ratio partialLoadFactor(const PartialLoad& circuit) {
+    constexpr TemperatureDifference zeroPoint = kelvins(230);
+    const double factors = circuit.ambientFactor * circuit.groupingFactor,
+                 share = circuit.load / circuit.tabulated;
+    const TemperatureDifference whole = zeroPoint + (circuit.limit - celsius(0));
+    const TemperatureDifference cooler =
+        (factors * factors - share * share) * (circuit.limit - circuit.ambient);
+    return (whole - cooler) / whole;
 }
 
 Ratio dropShare(Voltage drop, Voltage lineToEarth, bool threePhase) {

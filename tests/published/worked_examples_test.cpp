@@ -11,29 +11,10 @@
 #include "core/physics/overload.h"
 #include "core/physics/residual.h"
 #include "core/reference/reference_tables.h"
-#include "tests/published/comparison.h"
-
-#include <gtest/gtest.h>
+#include "tests/published/worked_example.h"
 
 namespace loopwright::published {
 namespace {
-
-struct Example {
-    const char* what;
-    double worked, printed;
-    double tolerance; ///< share of the printed figure
-    const char* source;
-};
-
-void compare(const char* table, std::initializer_list<Example> examples) {
-    Comparison comparison(table);
-    for (const Example& example : examples) {
-        const bool equal = std::abs(example.worked - example.printed) <= example.tolerance * example.printed;
-        EXPECT_TRUE(equal) << example.what << ": worked out " << example.worked << ", printed "
-                           << example.printed << " (" << example.source << ")";
-        comparison.count(equal);
-    }
-}
 
 TEST(WorkedExamples, Loops) {
     const auto perKilometre = [](double v) { return ohmsPerKilometre(v); };
