@@ -3,67 +3,15 @@
 
 #include "app/plain_words.h"
 #include "app/subject_path.h"
-
-#include <nlohmann/json.hpp>
+#include "app/working_json.h"
 
 #include <array>
-#include <cmath>
 
 namespace loopwright {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 constexpr std::array verdicts{Verdict::Fails, Verdict::CannotTell, Verdict::Close, Verdict::Holds,
                               Verdict::DoesNotApply};
-
-std::string_view originKey(TermOrigin origin) {
-    switch (origin) {
-    case TermOrigin::Read:
-        return "read";
-    case TermOrigin::Typed:
-        return "typed";
-    case TermOrigin::Carried:
-        return "carried";
-    case TermOrigin::Computed:
-        return "computed";
-    case TermOrigin::Assumed:
-        return "assumed";
-    case TermOrigin::Table:
-        return "table";
-    case TermOrigin::Rule:
-        return "rule";
-    }
-    return {};
-}
-
-std::string_view relationKey(Relation relation) {
-    switch (relation) {
-    case Relation::AtMost:
-        return "at-most";
-    case Relation::AtLeast:
-        return "at-least";
-    case Relation::Between:
-        return "between";
-    case Relation::Equal:
-        return "equal";
-    }
-    return {};
-}
-
-Json numberOrNull(const std::optional<double>& number) {
-    return number && std::isfinite(*number) ? Json(*number) : Json(nullptr);
-}
-
-Json sourceJson(const Source& source) {
-    if (source.title.empty()) return nullptr;
-    return {{"title", source.title}, {"confidence", source.confidence}, {"fromMemory", source.fromMemory}};
-}
-
-Json measureJson(const std::optional<Measure>& measure) {
-    if (!measure) return nullptr;
-    return {{"value", numberOrNull(measure->value)}, {"unit", measure->unit.suffix}};
-}
 
 class Telling {
   public:
@@ -115,26 +63,6 @@ class Telling {
                 {"path", subjectPath(installation_, subject)}};
     }
 
-    Json workingJson(const Working& working) const {
-        Json terms = Json::array();
-        for (const Term& term : working.terms)
-            terms.push_back(
-                {{"symbol", term.symbol},
-                 {"value", numberOrNull(term.value.value)},
-                 {"unit", term.value.unit.suffix},
-                 {"origin", originKey(term.origin)},
-                 {"note", term.note.key.empty() ? std::string() : plainSentence(words_, term.note)},
-                 {"source", sourceJson(term.source)}});
-        return {{"formula", working.formula},
-                {"terms", terms},
-                {"resultSymbol", working.resultSymbol},
-                {"result", measureJson(working.result)},
-                {"relation", relationKey(working.relation)},
-                {"limit", measureJson(working.limit)},
-                {"clause", working.clause},
-                {"restsOnAssumption", working.restsOnAssumption}};
-    }
-
     Json findingJson(const Finding& finding) const {
         Json missing = Json::array();
         for (const MissingInput& input : finding.missing) {
@@ -155,7 +83,7 @@ class Telling {
             {"limit", numberOrNull(limit)},
             {"unit", shown ? std::string(shown->unit.suffix) : std::string()},
             {"missing", missing},
-            {"working", workingJson(finding.working)},
+            {"working", workingJson(finding.working, words_)},
             {"source", sourceJson(finding.working.source)},
             {"sentence", plainSentence(words_, finding.sentence)}};
     }

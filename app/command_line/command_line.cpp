@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_line/command_line.h"
 
+#include "app/command_line/sum_commands.h"
+
 #include <CLI/CLI.hpp>
 
 namespace loopwright {
@@ -22,6 +24,31 @@ void addChoice(CLI::App& command, SiteChoice& choice, bool withVisit) {
     if (withVisit)
         command.add_option("--visit", choice.visit, "Name or id of the visit; the newest when left out")
             ->type_name("ID");
+}
+
+void addRules(CLI::App& command, std::string& ruleSet) {
+    command.add_option("--rules", ruleSet, "Rule set that defaults come from: bs-7671-2018, iec-60364")
+        ->type_name("KEY");
+}
+
+/// `sum NAME key=value ...` or `sum --batch FILE`.
+CLI::App* addSum(CLI::App& app, SumRequest& sum) {
+    CLI::App* command = app.add_subcommand("sum", "Answer one sum with its working, or a file of them");
+    CLI::Option* name = command->add_option("name", sum.name, "Which sum; `loopwright sums` lists them");
+    command
+        ->add_option("inputs", sum.assignments,
+                     "Its inputs: length_m=30 \"power_W=9.6 kW\" ratedCurrent_A=6,10,16")
+        ->type_name("KEY=VALUE");
+    CLI::Option* batch =
+        command->add_option("--batch", sum.batch, "File with one sum a line, as JSON; - reads what comes in")
+            ->type_name("FILE")
+            ->excludes(name);
+    command->add_flag("--json", sum.asJson, "Print JSON as sums.schema.json describes it");
+    addRules(*command, sum.ruleSet);
+    command->callback([=] {
+        if (name->empty() && batch->empty()) throw CLI::RequiredError("name or --batch");
+    });
+    return command;
 }
 
 } // namespace
@@ -65,6 +92,14 @@ Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, s
     addChoice(*exportApp, exportRequest.choice, false);
     exportApp->add_option("out", exportRequest.siteFile, "Site file to write")->required()->type_name("OUT");
 
+    SumsRequest sums;
+    CLI::App* sumsApp = app.add_subcommand("sums", "List the sums with their inputs and results");
+    sumsApp->add_flag("--json", sums.asJson, "Print JSON as sums.schema.json describes it");
+    addRules(*sumsApp, sums.ruleSet);
+
+    SumRequest sum;
+    CLI::App* sumApp = addSum(app, sum);
+
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& stop) {
@@ -75,6 +110,8 @@ Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, s
     if (reportApp->parsed()) return report;
     if (importApp->parsed()) return import;
     if (exportApp->parsed()) return exportRequest;
+    if (sumsApp->parsed()) return sums;
+    if (sumApp->parsed()) return sum;
     return open;
 }
 
@@ -90,6 +127,12 @@ int carryOut(const Request& request, const CommandSurroundings& around) {
             },
             [&](const ExportRequest& request_) {
                 return exportCommand(around, request_.choice, request_.siteFile);
+            },
+            [&](const SumsRequest& sums) { return listSumsCommand(around, sums.ruleSet, sums.asJson); },
+            [&](const SumRequest& sum) {
+                return sum.batch.empty()
+                           ? sumCommand(around, sum.ruleSet, sum.name, sum.assignments, sum.asJson)
+                           : batchCommand(around, sum.ruleSet, sum.batch);
             },
             [&](const Answered& answered) { return answered.exitCode; },
         },

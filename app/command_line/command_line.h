@@ -4,6 +4,7 @@
 #include "app/command_line/commands.h"
 
 #include <variant>
+#include <vector>
 
 namespace loopwright {
 
@@ -30,12 +31,23 @@ struct ExportRequest {
     SiteChoice choice;
     std::filesystem::path siteFile;
 };
+struct SumsRequest {
+    std::string ruleSet; ///< key; empty: the default
+    bool asJson = false;
+};
+struct SumRequest {
+    std::string ruleSet;
+    std::string name;
+    std::vector<std::string> assignments; ///< "length_m=30"
+    std::filesystem::path batch;          ///< instead of a name: a file of sums, one a line
+    bool asJson = false;
+};
 /// Nothing is left to do: help or the version was printed, or the words were not understood.
 struct Answered {
     int exitCode = exitDone;
 };
 using Request = std::variant<OpenRequest, DemoRequest, AssessRequest, ReportRequest, ImportRequest,
-                             ExportRequest, Answered>;
+                             ExportRequest, SumsRequest, SumRequest, Answered>;
 
 /// Understands the command line; help goes to `out`, what was not understood to `err`.
 Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, std::ostream& err);

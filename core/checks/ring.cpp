@@ -75,7 +75,7 @@ std::optional<Figure<Resistance>> expectedProtective(const CircuitContext& conte
         return tableTerm("R_2/l", perProtective->value, units::milliohmPerMetre, perProtective->source);
     });
     const Resistance expected =
-        physics::ringProtectiveExpected(line.value, perLine->value, perProtective->value);
+        physics::ringProtectiveExpected(line.value, perProtective->value / perLine->value);
     sheet.show([&] { return computedTerm("r_2,exp", expected, units::ohm); });
     return Figure<Resistance>{expected, line.bound};
 }

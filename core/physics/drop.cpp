@@ -17,6 +17,12 @@ double conductors(bool threePhase) {
     return threePhase ? std::numbers::sqrt3 : 2.0;
 }
 
+/// r cos phi + x sin phi, of what is inductive.
+template <class Q>
+Q alongCurrent(Q resistance, Q reactance, Ratio powerFactor) {
+    return resistance * powerFactor + reactance * std::sqrt(1 - powerFactor * powerFactor);
+}
+
 } // namespace
 
 Voltage voltageDrop(VoltagePerCurrentLength published, Current load, Length length) {
@@ -29,9 +35,12 @@ VoltagePerCurrentLength dropFromResistance(ResistancePerLength conductor, bool t
 
 VoltagePerCurrentLength dropFromImpedance(const ImpedancePerLength& conductor, Ratio powerFactor,
                                           bool threePhase) {
-    const double reactiveFactor = std::sqrt(1 - powerFactor * powerFactor);
-    return conductors(threePhase) *
-           (conductor.resistance * powerFactor + conductor.reactance * reactiveFactor);
+    return conductors(threePhase) * alongCurrent(conductor.resistance, conductor.reactance, powerFactor);
+}
+
+Voltage voltageDrop(const Impedance& conductor, Current load, Ratio powerFactor, bool threePhase) {
+    return conductors(threePhase) * alongCurrent(conductor.resistance, conductor.reactance, powerFactor) *
+           load;
 }
 
 Ratio partialLoadFactor(const PartialLoad& circuit) {
@@ -48,9 +57,13 @@ Ratio dropShare(Voltage drop, Voltage lineToEarth, bool threePhase) {
     return drop / nominal(lineToEarth, threePhase);
 }
 
+Length longestRun(VoltagePerCurrentLength published, Current load, Voltage limit) {
+    return limit / (published * load);
+}
+
 Length longestRun(VoltagePerCurrentLength published, Current load, Voltage lineToEarth, bool threePhase,
                   Ratio share) {
-    return share * nominal(lineToEarth, threePhase) / (published * load);
+    return longestRun(published, load, share * nominal(lineToEarth, threePhase));
 }
 
 } // namespace loopwright::physics

@@ -22,6 +22,10 @@ VoltagePerCurrentLength dropFromResistance(ResistancePerLength conductor, bool t
 VoltagePerCurrentLength dropFromImpedance(const ImpedancePerLength& conductor, Ratio powerFactor,
                                           bool threePhase);
 
+/// The drop along one conductor's whole resistance and reactance, and along its return: between line and
+/// neutral, or between lines.
+Voltage voltageDrop(const Impedance& conductor, Current load, Ratio powerFactor, bool threePhase);
+
 /// The share of its published figure that a ring drops at its mid-point, where both legs carry half of the
 /// load over half of the length: a quarter.
 constexpr Ratio ringShareOfDrop = 0.25;
@@ -45,6 +49,8 @@ Ratio partialLoadFactor(const PartialLoad& circuit);
 /// The drop as a share of the nominal voltage it is measured against: U_0, or sqrt(3) U_0 between lines.
 Ratio dropShare(Voltage drop, Voltage lineToEarth, bool threePhase);
 
+/// The longest run whose drop keeps within `limit`.
+Length longestRun(VoltagePerCurrentLength published, Current load, Voltage limit);
 /// The longest run that keeps within `share` of the nominal voltage.
 Length longestRun(VoltagePerCurrentLength published, Current load, Voltage lineToEarth, bool threePhase,
                   Ratio share);

@@ -20,8 +20,8 @@ Current prospectiveCurrent(Voltage lineToEarth, Ratio voltageFactor, Resistance 
     return lineToEarth * voltageFactor / loop;
 }
 
-Current threePhaseFromLineToNeutral(Current lineToNeutral) {
-    return 2 * lineToNeutral;
+Current threePhaseFromLineToNeutral(Current lineToNeutral, Ratio factor) {
+    return factor * lineToNeutral;
 }
 
 Current lineToLineFromThreePhase(Current threePhase) {

@@ -15,8 +15,8 @@ Current prospectiveCurrent(Voltage lineToEarth, Ratio voltageFactor, Resistance 
 
 /// The three-phase prospective current from the one between line and neutral, where only that was read: twice
 /// as much, because the neutral's half of the loop is missing (common practice; safe where line and neutral
-/// are alike).
-Current threePhaseFromLineToNeutral(Current lineToNeutral);
+/// are alike). Some take sqrt(3), which holds only where the neutral hardly adds to the loop.
+Current threePhaseFromLineToNeutral(Current lineToNeutral, Ratio factor = 2);
 
 /// Between two lines of a supply whose three-phase prospective current is known: sqrt(3) / 2 of it (IEC
 /// 60909-0, 7.3: I_k2 = c U_n / (2 Z)).

@@ -5,10 +5,25 @@
 
 namespace loopwright::physics {
 
+namespace {
+
+TemperatureDifference above(TemperatureDifference zeroPoint, Temperature temperature) {
+    return (temperature - celsius(0)) + zeroPoint;
+}
+
+} // namespace
+
 AdiabaticFactor adiabaticFactor(const ConductorConstants& constants, Temperature initial, Temperature final) {
-    const auto aboveZeroPoint = [&](Temperature t) { return (t - celsius(0)) + constants.zeroPoint; };
-    const double rise = std::log(aboveZeroPoint(final) / aboveZeroPoint(initial));
-    return sqrt(constants.volumetricHeat * aboveZeroPoint(celsius(20)) / constants.resistivity * rise);
+    return adiabaticFactor(materialConstant(constants), constants.zeroPoint, initial, final);
+}
+
+AdiabaticFactor materialConstant(const ConductorConstants& constants) {
+    return sqrt(constants.volumetricHeat * above(constants.zeroPoint, celsius(20)) / constants.resistivity);
+}
+
+AdiabaticFactor adiabaticFactor(AdiabaticFactor materialConstant, TemperatureDifference zeroPoint,
+                                Temperature initial, Temperature final) {
+    return materialConstant * std::sqrt(std::log(above(zeroPoint, final) / above(zeroPoint, initial)));
 }
 
 JouleIntegral jouleIntegral(Current current, Time time) {
@@ -25,6 +40,10 @@ JouleIntegral withstand(AdiabaticFactor k, CrossSection size) {
 
 Time permissibleTime(AdiabaticFactor k, CrossSection size, Current current) {
     return withstand(k, size) / (current * current);
+}
+
+Current permissibleCurrent(AdiabaticFactor k, CrossSection size, Time time) {
+    return k * size / sqrt(time);
 }
 
 } // namespace loopwright::physics

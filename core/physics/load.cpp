@@ -8,6 +8,11 @@ Current loadCurrent(Power power, Voltage lineToEarth, bool threePhase, Ratio pow
     return power / lineToEarth / (phases * powerFactor * efficiency);
 }
 
+Power loadPower(Current current, Voltage lineToEarth, bool threePhase, Ratio powerFactor, Ratio efficiency) {
+    const double phases = threePhase ? 3 : 1;
+    return current * lineToEarth * (phases * powerFactor * efficiency);
+}
+
 Power resistivePower(Power rated, Voltage ratedVoltage, Voltage actual) {
     const Ratio ratio = actual / ratedVoltage;
     return rated * (ratio * ratio);

@@ -12,6 +12,10 @@ namespace loopwright::physics {
 Current loadCurrent(Power power, Voltage lineToEarth, bool threePhase, Ratio powerFactor = 1,
                     Ratio efficiency = 1);
 
+/// The converse of loadCurrent: the power that a current stands for.
+Power loadPower(Current current, Voltage lineToEarth, bool threePhase, Ratio powerFactor = 1,
+                Ratio efficiency = 1);
+
 /// P (U / U_r)2: what a heater of fixed resistance takes at another voltage (Ohm's law).
 Power resistivePower(Power rated, Voltage ratedVoltage, Voltage actual);
 

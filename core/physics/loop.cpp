@@ -44,13 +44,23 @@ Length lengthFrom(Resistance resistance, ResistancePerLength perLength) {
     return resistance / perLength;
 }
 
+Length conventionalLongestRun(Voltage lineToEarth, Ratio voltageShare, CrossSection line,
+                              Ratio lineToProtective, Resistivity resistivity, Current operating) {
+    return lineToEarth * voltageShare / operating * line / (resistivity * (1 + lineToProtective));
+}
+
 Resistance ringLineAndProtective(Resistance line, Resistance protective) {
     return (line + protective) / 4;
 }
 
-Resistance ringProtectiveExpected(Resistance line, ResistancePerLength linePerLength,
-                                  ResistancePerLength protectivePerLength) {
-    return line * (protectivePerLength / linePerLength);
+Resistance ringProtectiveExpected(Resistance line, Ratio protectiveToLine) {
+    return line * protectiveToLine;
+}
+
+Resistance ringLineAndProtectiveAt(Resistance line, Resistance protective, Ratio position) {
+    const Resistance oneWay = line * position + protective * (1 - position);
+    const Resistance otherWay = line * (1 - position) + protective * position;
+    return oneWay * (otherWay / (oneWay + otherWay));
 }
 
 Ratio difference(Resistance a, Resistance b) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/overload.h"
 
+#include <cmath>
+
 namespace loopwright::physics {
 
 namespace {
@@ -26,6 +28,14 @@ Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple) {
 Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,
                                 double parallelConductors) {
     return needed / product(factors) / parallelConductors;
+}
+
+Ratio conventionalCapacityFactor(Ratio operatingMultiple, Ratio conventionalFactor) {
+    return conventionalFactor / operatingMultiple;
+}
+
+Ratio ambientFactor(Temperature limit, Temperature reference, Temperature ambient) {
+    return std::sqrt((limit - ambient) / (limit - reference));
 }
 
 } // namespace loopwright::physics

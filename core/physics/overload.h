@@ -22,4 +22,13 @@ Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple);
 Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,
                                 double parallelConductors = 1);
 
+/// f of I_n <= f I_z that makes I_2 <= `conventionalFactor` I_z hold for a device whose I_2 is a multiple of
+/// I_n: 1.45 / 2 = 0.725 for a rewirable fuse (IEC 60364-4-43, 433.1; BS 7671, 433.1.202).
+Ratio conventionalCapacityFactor(Ratio operatingMultiple, Ratio conventionalFactor);
+
+/// By how much a capacity changes with the ambient temperature: the square root of the rise that is left over
+/// the rise at the reference (IEC 60287-1-1, 1.4.1.1, heat only from the conductor; the ambient tables of IEC
+/// 60364-5-52 are made so). Both temperatures must be below the limit.
+Ratio ambientFactor(Temperature limit, Temperature reference, Temperature ambient);
+
 } // namespace loopwright::physics

@@ -11,4 +11,8 @@ Resistance largestElectrodeResistance(Voltage touchVoltageLimit, Current ratedRe
     return touchVoltageLimit / ratedResidual;
 }
 
+Current largestResidualCurrent(Voltage touchVoltageLimit, Resistance electrode) {
+    return touchVoltageLimit / electrode;
+}
+
 } // namespace loopwright::physics

@@ -13,4 +13,7 @@ Voltage touchVoltage(Resistance electrode, Current ratedResidual);
 /// R_A <= U_L / I_delta_n (IEC 60364-4-41, 411.5.3).
 Resistance largestElectrodeResistance(Voltage touchVoltageLimit, Current ratedResidual);
 
+/// I_delta_n <= U_L / R_A: the converse.
+Current largestResidualCurrent(Voltage touchVoltageLimit, Resistance electrode);
+
 } // namespace loopwright::physics

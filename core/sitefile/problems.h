@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/phrases/nearest.h"
 #include "core/sitefile/place.h"
 #include "core/sitefile/site_file.h"
-
-#include <span>
 
 namespace loopwright::sitefile {
 
@@ -25,9 +24,5 @@ class Problems {
     static constexpr std::size_t most = 20;
     std::vector<SiteFileProblem> found_;
 };
-
-/// The one of `known` that a person most likely meant by `text`; empty if none is near. Letters' case does
-/// not matter.
-std::string nearest(std::string_view text, std::span<const std::string> known);
 
 } // namespace loopwright::sitefile

@@ -53,6 +53,8 @@ inline constexpr Unit percent{"%", "percent", Dimension{}, 1, 100};
 inline constexpr Unit ampereSquaredSecond{"A²s", "A2s", JouleIntegral::dimension};
 inline constexpr Unit adiabaticFactor{"A·√s/mm²", "A_s05_per_mm2", AdiabaticFactor::dimension};
 inline constexpr Unit milliohmPerMetre{"mΩ/m", "mohm_per_m", ResistancePerLength::dimension, 1, 1000};
+inline constexpr Unit ohmSquareMillimetrePerMetre{"Ω·mm²/m", "ohm_mm2_per_m",
+                                                  ResistancePerLength::dimension + CrossSection::dimension};
 inline constexpr Unit millivoltPerAmpereMetre{"mV/A/m", "mV_per_A_m", ResistancePerLength::dimension, 1,
                                               1000};
 } // namespace units

@@ -1,15 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/assessment_json.h"
 
-#include "core/reference/embedded.h"
 #include "core/sitefile/site_file.h"
+#include "tests/app/schema_faults.h"
 #include "tests/core/demo/demo_file.h"
 #include "tests/core/sitefile/site_text.h"
-
-#include <valijson/adapters/nlohmann_json_adapter.hpp>
-#include <valijson/schema.hpp>
-#include <valijson/schema_parser.hpp>
-#include <valijson/validator.hpp>
 
 #include <gtest/gtest.h>
 #include <map>
@@ -19,20 +14,8 @@ namespace {
 
 using nlohmann::json;
 
-/// What the schema finds wrong with a document; empty if nothing.
 std::string faultsOf(const json& document) {
-    using Adapter = valijson::adapters::NlohmannJsonAdapter;
-    const json text = json::parse(embeddedFile("schema/assessment.schema.json"));
-    valijson::Schema schema;
-    valijson::SchemaParser(valijson::SchemaParser::kDraft7).populateSchema(Adapter(text), schema);
-    valijson::ValidationResults results;
-    if (valijson::Validator().validate(schema, Adapter(document), &results)) return {};
-    valijson::ValidationResults::Error error;
-    results.popError(error);
-    std::string said;
-    for (const std::string& step : error.context)
-        said += step;
-    return said + ": " + error.description;
+    return test::schemaFaults("schema/assessment.schema.json", document);
 }
 
 Installation demoSite() {

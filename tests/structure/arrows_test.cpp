@@ -20,10 +20,12 @@ struct Rule {
 
 const std::vector<Rule> rules{
     {"core", {"<Q[A-Za-z/]", "<sqlite3", "<SQLiteCpp", "\"(db|forms|app)/"}},
-    {"core/units", {"\"core/(model|reference|physics|sums|checks|assess|sitefile)/"}},
+    {"core/units", {"\"core/(model|reference|working|physics|sums|checks|assess|sitefile)/"}},
     {"core/model", {"\"core/(reference|physics|sums|checks|assess|sitefile)/"}},
     {"core/physics", {"\"core/(model|reference|sums|checks|assess|sitefile)/"}},
     {"core/reference", {"\"core/(sums|checks|assess|sitefile)/"}},
+    {"core/working", {"\"core/(model|physics|sums|checks|assess|sitefile)/"}},
+    {"core/sums", {"\"core/(checks|assess|sitefile)/"}},
     {"core/checks", {"\"core/(assess|sitefile)/"}},
     {"core/assess", {"\"core/sitefile/"}},
     {"db", {"<Q[A-Za-z/]", "\"(forms|app)/"}},

@@ -12,7 +12,7 @@ using testing::HasSubstr;
 using testing::Not;
 
 TEST(CommandLine, HelpIsThereForEveryCommand) {
-    for (const std::string command : {"demo", "assess", "report", "import", "export"}) {
+    for (const std::string command : {"demo", "assess", "report", "import", "export", "sums", "sum"}) {
         const auto outcome = spoken({command, "--help"});
         EXPECT_EQ(outcome.code, 0) << command;
         EXPECT_THAT(outcome.out, HasSubstr(command));

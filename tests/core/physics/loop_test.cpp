@@ -52,8 +52,17 @@ TEST(Ring, EverySocketReadsAQuarterOfTheEndsTogether) {
 
 TEST(Ring, ProtectiveConductorIsLongerByTheRatioOfResistances) {
     const Resistance expected =
-        ringProtectiveExpected(ohms(0.5), ohmsPerKilometre(7.41), ohmsPerKilometre(12.1));
+        ringProtectiveExpected(ohms(0.5), ohmsPerKilometre(12.1) / ohmsPerKilometre(7.41));
     EXPECT_DOUBLE_EQ(expected.base(), 0.5 * 12.1 / 7.41);
+}
+
+TEST(Ring, ReadsLessAtTheBoardThanHalfWayWhereTheConductorsDiffer) {
+    const Resistance r1 = ohms(0.5), r2 = ohms(0.9);
+    EXPECT_DOUBLE_EQ(ringLineAndProtectiveAt(r1, r2, 0.5).base(), ringLineAndProtective(r1, r2).base());
+    EXPECT_DOUBLE_EQ(ringLineAndProtectiveAt(r1, r2, 0).base(), 0.5 * 0.9 / 1.4);
+    EXPECT_DOUBLE_EQ(ringLineAndProtectiveAt(r1, r2, 0.2).base(),
+                     ringLineAndProtectiveAt(r1, r2, 0.8).base());
+    EXPECT_DOUBLE_EQ(ringLineAndProtectiveAt(r1, r1, 0.1).base(), ringLineAndProtective(r1, r1).base());
 }
 
 TEST(Ring, DifferenceIsAShareOfTheLarger) {

@@ -107,12 +107,12 @@ TEST(SiteFileParts, OrdinalsCountAsPeopleDo) {
 
 TEST(SiteFileParts, NearestIsWhatAPersonMeant) {
     const std::vector<std::string> known{"lineSize_mm2", "length_m", "Board C"};
-    EXPECT_EQ(sitefile::nearest("linesize_mm2", known), "lineSize_mm2");
-    EXPECT_EQ(sitefile::nearest("length", known), "length_m");
-    EXPECT_EQ(sitefile::nearest("Bord C", known), "Board C");
-    EXPECT_EQ(sitefile::nearest("colour", known), "");
-    EXPECT_EQ(sitefile::nearest("", known), "");
-    EXPECT_EQ(sitefile::nearest(std::string(100'000, 'x'), known), "");
+    EXPECT_EQ(nearest("linesize_mm2", known), "lineSize_mm2");
+    EXPECT_EQ(nearest("length", known), "length_m");
+    EXPECT_EQ(nearest("Bord C", known), "Board C");
+    EXPECT_EQ(nearest("colour", known), "");
+    EXPECT_EQ(nearest("", known), "");
+    EXPECT_EQ(nearest(std::string(100'000, 'x'), known), "");
 }
 
 TEST(SiteFileParts, Utf8IsCheckedToTheLetter) {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/sitefile/problems.h"
+#include "core/phrases/nearest.h"
 
 #include <algorithm>
 #include <cctype>
 #include <numeric>
+#include <vector>
 
-namespace loopwright::sitefile {
+namespace loopwright {
 namespace {
 
 /// Longer texts are not compared: nobody mistypes them, and the comparison takes the product of both lengths.
@@ -47,4 +48,4 @@ std::string nearest(std::string_view text, std::span<const std::string> known) {
     return best ? *best : std::string();
 }
 
-} // namespace loopwright::sitefile
+} // namespace loopwright

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/checks/working_terms.h"
+#include "core/working/terms.h"
 
 namespace loopwright {
 

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sums/shared_inputs.h"
+
+namespace loopwright::sums {
+
+Source ruleSource(const SumContext& context, std::string_view purpose) {
+    const RuleSet::Clause* clause = context.rules.clause(purpose);
+    if (!clause) return {};
+    Source source = clause->source;
+    source.title += ", " + clause->number;
+    return source;
+}
+
+tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, const SumContext& context) {
+    const DeviceFamily& family = *context.tables.deviceFamily(given[deviceFamily]);
+    const Current rated = given[ratedCurrent];
+    const Time time = given[disconnectionTime];
+    auto published = context.tables.permittedLoop(context.rules, given[lineToEarth], family, rated, time);
+    if (published) return std::move(*published);
+    return tl::unexpected(
+        Refusal{std::string(ratedCurrent.key),
+                {"sum.device-not-published",
+                 {family.label, measure(rated, units::ampere), measure(time, units::second)}}});
+}
+
+std::optional<Refusal> refuseUnlike(const Input& one, std::size_t oneCount, const Input& other,
+                                    std::size_t otherCount) {
+    if (oneCount == otherCount) return std::nullopt;
+    return Refusal{std::string(other.key),
+                   {"sum.lists-unlike",
+                    {std::string(one.key), static_cast<std::int64_t>(oneCount), std::string(other.key),
+                     static_cast<std::int64_t>(otherCount)}}};
+}
+
+} // namespace loopwright::sums
