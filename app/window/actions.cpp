@@ -39,6 +39,8 @@ std::span<const ActionSpec> actionSpecs() {
         ActionSpec{ToPlaces, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Places"), "F2", Icon::Places},
         ActionSpec{ToSheet, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Sheet"), "F4", Icon::Sheet},
         ActionSpec{ToReasons, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Reasons"), "F6", Icon::Reasons},
+        ActionSpec{ToObservations, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Observations"), "F5",
+                   Icon::Observations},
         ActionSpec{OpenSite, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Open the site"), "", Icon::Site,
                    Needs::Site, false, true},
         ActionSpec{OpenBoard, MenuId::Place, QT_TRANSLATE_NOOP("Actions", "Open the board"), "Ctrl+B",
@@ -46,8 +48,10 @@ std::span<const ActionSpec> actionSpecs() {
 
         ActionSpec{NewVisit, MenuId::Visit, QT_TRANSLATE_NOOP("Actions", "New visit"), "", Icon::Add},
         ActionSpec{OpenVisit, MenuId::Visit, QT_TRANSLATE_NOOP("Actions", "Open the visit"), "", Icon::Visit},
+        ActionSpec{Inspect, MenuId::Visit, QT_TRANSLATE_NOOP("Actions", "Inspection"), "Ctrl+I",
+                   Icon::Inspection, Needs::Site, false, true},
         ActionSpec{NoteObservation, MenuId::Visit, QT_TRANSLATE_NOOP("Actions", "Note an observation"),
-                   "Ctrl+O", Icon::Observations, Needs::Site, false, true},
+                   "Ctrl+O", Icon::Observations},
 
         ActionSpec{Undo, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Undo"), "Ctrl+Z", Icon::Undo,
                    Needs::Book},
@@ -55,7 +59,7 @@ std::span<const ActionSpec> actionSpecs() {
                    Needs::Book},
         ActionSpec{OpenCircuit, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Open the circuit"), "Ctrl+E",
                    Icon::Circuit, Needs::Site, false, true},
-        ActionSpec{NextMissing, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Next missing reading"), "Ctrl+M",
+        ActionSpec{NextMissing, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Next missing"), "Ctrl+M",
                    Icon::Missing},
         ActionSpec{ConfirmAsRead,
                    MenuId::Sheet,
@@ -90,10 +94,10 @@ std::span<const ActionSpec> actionSpecs() {
 
 const char* menuTitle(MenuId menu) {
     static constexpr std::array<const char*, menuCount> titles{
-        QT_TRANSLATE_NOOP("Actions", "Book"),   QT_TRANSLATE_NOOP("Actions", "Place"),
-        QT_TRANSLATE_NOOP("Actions", "Visit"),  QT_TRANSLATE_NOOP("Actions", "Sheet"),
-        QT_TRANSLATE_NOOP("Actions", "Report"), QT_TRANSLATE_NOOP("Actions", "View"),
-        QT_TRANSLATE_NOOP("Actions", "Help")};
+        QT_TRANSLATE_NOOP("Actions", "&Book"),   QT_TRANSLATE_NOOP("Actions", "&Place"),
+        QT_TRANSLATE_NOOP("Actions", "&Visit"),  QT_TRANSLATE_NOOP("Actions", "&Sheet"),
+        QT_TRANSLATE_NOOP("Actions", "&Report"), QT_TRANSLATE_NOOP("Actions", "Vie&w"),
+        QT_TRANSLATE_NOOP("Actions", "&Help")};
     return titles[static_cast<std::size_t>(menu)];
 }
 

@@ -2,7 +2,6 @@
 #include "app/window/main_window.h"
 
 #include "app/window/new_site.h"
-#include "app/window/report_page.h"
 #include "app/window/take_in.h"
 #include "forms/frame/change_label.h"
 #include "forms/frame/start_page.h"
@@ -20,7 +19,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMenuBar>
-#include <QPrinter>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -61,7 +59,8 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
                        [this](const Change& change) -> tl::expected<void, Message> {
                            return book_ ? book_->carryOut(change) : tl::expected<void, Message>();
                        }))
-  , goTo_(new GoToField(around_.appearance)) {
+  , goTo_(new GoToField(around_.appearance))
+  , desk_(new ReportDesk(around_, *pages_, *this)) {
     setWindowIcon(windowIcon());
     makeActions();
     setMenuWidget(makeCommandBar());
@@ -79,6 +78,8 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
     });
     connect(goTo_, &GoToField::chosen, area_, &WorkArea::goTo);
     connect(goTo_, &GoToField::givenUp, area_, &WorkArea::toSheet);
+    connect(desk_, &ReportDesk::closeWanted, this, [this] { run(ActionId::ToSheet); });
+    connect(desk_, &ReportDesk::said, this, &MainWindow::say);
     connect(area_, &WorkArea::visitWanted, this, [this](Id visit) { report(book_->showVisit(visit)); });
     connect(area_, &WorkArea::photoWanted, this, &MainWindow::addPicture);
 
@@ -106,6 +107,7 @@ void MainWindow::makeActions() {
             addAction(made);
     }
     action(ActionId::DarkLook).setCheckable(true);
+    action(ActionId::TakeIn).setIconText(tr("Take in"));
 }
 
 QWidget* MainWindow::makeCommandBar() {
@@ -161,7 +163,7 @@ void MainWindow::run(ActionId id) {
     if (!book_->view()) return;
     const bool isAboutReport =
         id == ActionId::ShowReport || id == ActionId::PrintReport || id == ActionId::WritePdf;
-    if (reportPage_ && !isAboutReport) showBook(); // which puts the report away
+    if (desk_->page() && !isAboutReport) showBook(); // which puts the report away
     runInBook(id);
 }
 
@@ -175,6 +177,8 @@ void MainWindow::runInBook(ActionId id) {
         return area_->toSheet();
     case ActionId::ToReasons:
         return area_->toReasons();
+    case ActionId::ToObservations:
+        return area_->toObservations();
     case ActionId::OpenSite:
         return area_->goTo({RecordKind::Site, book_->view()->installation.site.id});
     case ActionId::OpenBoard:
@@ -183,6 +187,8 @@ void MainWindow::runInBook(ActionId id) {
         return newVisit();
     case ActionId::OpenVisit:
         return area_->openVisit();
+    case ActionId::Inspect:
+        return area_->openInspection();
     case ActionId::NoteObservation:
         return area_->noteObservation();
     case ActionId::OpenCircuit:
@@ -200,9 +206,9 @@ void MainWindow::runInBook(ActionId id) {
     case ActionId::ShowReport:
         return showReport();
     case ActionId::PrintReport:
-        return printReport();
+        return desk_->print(*book_);
     case ActionId::WritePdf:
-        return writePdf();
+        return desk_->writePdf(*book_);
     case ActionId::FoldReasons:
         return area_->reasons().toggleFold();
     default:
@@ -274,55 +280,8 @@ void MainWindow::newVisit() {
     area_->openVisit();
 }
 
-/// What report, printer and PDF are made from: the view as it stands.
-Report MainWindow::makeReport() const {
-    const SiteView& view = *book_->view();
-    const PhotoSource photos = [&view](std::string_view digest) -> std::optional<std::string> {
-        const QByteArray bytes = view.photo(std::string(digest));
-        return bytes.isEmpty() ? std::nullopt : std::optional(bytes.toStdString());
-    };
-    return composeReport({view.installation, view.assessment, *view.tables, *view.rules,
-                          around_.appearance.words, around_.clock, photos});
-}
-
 void MainWindow::showReport() {
-    closeReport();
-    reportPage_ = new ReportPage(around_.appearance, makeReport(),
-                                 {&action(ActionId::PrintReport), &action(ActionId::WritePdf)});
-    connect(reportPage_, &ReportPage::closed, this, [this] { run(ActionId::ToSheet); });
-    pages_->addWidget(reportPage_);
-    pages_->setCurrentWidget(reportPage_);
-    reportPage_->setFocus();
-}
-
-void MainWindow::closeReport() {
-    if (!reportPage_) return;
-    pages_->removeWidget(reportPage_);
-    reportPage_->deleteLater();
-    reportPage_ = nullptr;
-}
-
-void MainWindow::printReport() {
-    const Report made = makeReport();
-    QPrinter printer(QPrinter::HighResolution);
-    const int pages = static_cast<int>(made.pages.size());
-    if (!around_.questions.whichPrinter(this, printer, pages)) return;
-    const int first = printer.fromPage() > 0 ? printer.fromPage() : 1;
-    const int last = printer.toPage() > 0 ? printer.toPage() : pages;
-    const bool printed = loopwright::printReport(made, printer, first, last);
-    say(printed ? tr("Sent to %1.").arg(printer.printerName())
-                : tr("%1 did not take the report. Check it, then try again.").arg(printer.printerName()));
-}
-
-void MainWindow::writePdf() {
-    const QString suggestion = QString::fromStdString(book_->path().stem().string()) + QStringLiteral(".pdf");
-    const QString path = around_.questions.wherePdf(this, suggestion);
-    if (path.isEmpty()) return;
-    const auto written = loopwright::writePdf(makeReport(), path);
-    if (written)
-        say(tr("The report is in %1.").arg(path));
-    else
-        report(written);
+    desk_->show(*book_, {&action(ActionId::PrintReport), &action(ActionId::WritePdf)});
 }
 
 void MainWindow::addPicture(Id observation) {
@@ -332,7 +291,7 @@ void MainWindow::addPicture(Id observation) {
 
 void MainWindow::showBook() {
     const SiteViewPtr view = book_ ? book_->view() : nullptr;
-    closeReport();
+    desk_->close();
     pages_->setCurrentWidget(view ? static_cast<QWidget*>(area_) : start_);
     goTo_->setView(view);
     goTo_->setVisible(view != nullptr);
@@ -370,7 +329,7 @@ void MainWindow::useLook(bool dark) {
     action(ActionId::DarkLook).setChecked(dark);
     around_.settings.setValue(darkKey, dark);
     // Pages keep the paper of the look that they were shown in.
-    if (reportPage_) showReport();
+    if (desk_->page()) showReport();
     for (const ActionSpec& spec : actionSpecs())
         if (spec.icon) action(spec.id).setIcon(around_.appearance.icon(*spec.icon));
     update();

@@ -1,36 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/report/report.h"
 #include "app/window/actions.h"
 #include "app/window/open_book.h"
-#include "app/window/questions.h"
-#include "forms/frame/appearance.h"
+#include "app/window/report_desk.h"
+#include "app/window/window_surroundings.h"
 
 #include <QMainWindow>
 
 #include <map>
 
-class QSettings;
 class QStackedWidget;
 
 namespace loopwright {
 
 class GoToField;
-class ReportPage;
 class StartPage;
 class WorkArea;
-
-/// What the window is given from outside. All of it outlives the window.
-struct WindowSurroundings {
-    Appearance& appearance;
-    const Knowledge& knowledge;
-    const Clock& clock;
-    IdSource& ids;
-    Author author;
-    Questions& questions;
-    QSettings& settings;
-};
 
 /// The one window: a start page, or an open book. It holds the forms together and does nothing itself that a
 /// form, a book or the report can do.
@@ -47,7 +33,7 @@ class MainWindow final : public QMainWindow {
     /// nullptr while none is open.
     const OpenBook* book() const { return book_.get(); }
     /// nullptr while none is shown.
-    ReportPage* reportPage() { return reportPage_; }
+    ReportPage* reportPage() { return desk_->page(); }
     StartPage& startPage() { return *start_; }
     GoToField& goToField() { return *goTo_; }
 
@@ -64,10 +50,6 @@ class MainWindow final : public QMainWindow {
     void take(const QString& path);
     void newVisit();
     void showReport();
-    void closeReport();
-    void printReport();
-    void writePdf();
-    Report makeReport() const;
     void addPicture(Id observation);
     void useBook(Workbook workbook);
     void closeBook();
@@ -86,7 +68,7 @@ class MainWindow final : public QMainWindow {
     StartPage* start_;
     WorkArea* area_;
     GoToField* goTo_;
-    ReportPage* reportPage_ = nullptr; ///< while a report is shown
+    ReportDesk* desk_;
 };
 
 } // namespace loopwright

@@ -55,6 +55,21 @@ QString titleOf(const Installation& installation, const Subject& subject) {
     return {};
 }
 
+Id circuitOf(const Installation& installation, Id record) {
+    if (find(installation.circuits, record)) return record;
+    if (const Equipment* equipment = find(installation.equipment, record)) return equipment->circuit;
+    if (const Observation* seen = find(installation.observations, record)) return seen->circuit;
+    return {};
+}
+
+Id boardOf(const Installation& installation, Id record) {
+    if (find(installation.boards, record)) return record;
+    if (const Circuit* circuit = find(installation.circuits, circuitOf(installation, record)))
+        return circuit->board;
+    if (const Observation* seen = find(installation.observations, record)) return seen->board;
+    return {};
+}
+
 QString boardFacts(const SiteView& view, const Board& board, const Words& words) {
     QStringList facts{feederText(view.installation, board)};
     addIf(facts, QStringLiteral("%1"), figureText(board.ratedCurrent, units::ampere, words));

@@ -38,7 +38,9 @@ constexpr std::array keyRows{
     KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Next reading, in walking order"), {"Enter"}},
     KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Next missing reading"), {"Ctrl", "M"}},
     KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Places, sheet, reasons"), {"F2", "F4", "F6"}},
+    KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Observations"), {"F5"}},
     KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Note an observation"), {"Ctrl", "O"}},
+    KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Inspection"), {"Ctrl", "I"}},
     KeyRow{QT_TRANSLATE_NOOP("loopwright::StartPage", "Undo"), {"Ctrl", "Z"}},
 };
 

@@ -3,7 +3,11 @@
 
 #include "forms/frame/change_label.h"
 #include "forms/frame/place_head.h"
+#include "forms/frame/place_text.h"
 #include "forms/frame/side_panel.h"
+#include "forms/frame/strip_fold.h"
+#include "forms/inspection/inspection_page.h"
+#include "forms/inspection/inspection_view.h"
 #include "forms/observations/observation_strip.h"
 #include "forms/places/places_panel.h"
 #include "forms/reasons/reasons_panel.h"
@@ -23,7 +27,6 @@ namespace {
 
 constexpr int placesWidth = 200, placesLeast = 160;
 constexpr int reasonsWidth = 372, reasonsLeast = 320;
-constexpr int stripHeight = 128, stripLeast = 68;
 /// Below these widths of the window a part gives way to the sheet.
 constexpr int roomForReasons = 1200, roomForPlaces = 1000, roomForStrip = 900;
 
@@ -52,6 +55,7 @@ WorkArea::WorkArea(const Appearance& appearance, IdSource& ids, ChangeDoor door,
   , model_(new SheetModel(appearance, ids, door_, this))
   , sheet_(new SheetView(appearance, *model_))
   , form_(new RecordForm(appearance, door_, ids))
+  , inspection_(new InspectionPage(appearance, ids, door_))
   , strip_(new ObservationStrip(appearance))
   , status_(new StatusLine(appearance))
   , pages_(new QStackedWidget)
@@ -64,6 +68,7 @@ WorkArea::WorkArea(const Appearance& appearance, IdSource& ids, ChangeDoor door,
 void WorkArea::assemble() {
     pages_->addWidget(sheet_);
     pages_->addWidget(form_);
+    pages_->addWidget(inspection_);
     auto* middle = new QWidget;
     auto* middleColumn = new QVBoxLayout(middle);
     middleColumn->setContentsMargins(0, 0, 0, 0);
@@ -73,8 +78,6 @@ void WorkArea::assemble() {
     down_->addWidget(pages_);
     down_->addWidget(strip_);
     down_->setStretchFactor(0, 1);
-    down_->setSizes({600, stripHeight});
-    strip_->setMinimumHeight(appearance_.type.scaled(stripLeast));
     places_->setMinimumWidth(placesLeast);
     reasons_->setMinimumWidth(reasonsLeast);
     across_->addWidget(places_);
@@ -93,23 +96,27 @@ void WorkArea::assemble() {
     column->addWidget(status_);
     placesSide_ = new SidePanel(*places_, *across_, Qt::LeftEdge, placesWidth, this);
     reasonsSide_ = new SidePanel(*reasons_, *across_, Qt::RightEdge, reasonsWidth, this);
-    for (QWidget* part : {static_cast<QWidget*>(&places_->tree()), static_cast<QWidget*>(&places_->visits()),
-                          static_cast<QWidget*>(&reasons_->list())})
+    stripFold_ = new StripFold(*strip_, *down_, appearance_.type, this);
+    for (QWidget* part : std::initializer_list<QWidget*>{&places_->tree(), &places_->visits(),
+                                                         &reasons_->list(), &strip_->list(), sheet_})
         part->installEventFilter(this);
 }
 
 void WorkArea::connectParts() {
     connect(places_, &PlacesPanel::placeChosen, this, &WorkArea::choosePlace);
-    connect(places_, &PlacesPanel::entered, this, [this] { isSheetShown() ? toSheet() : form_->setFocus(); });
+    connect(places_, &PlacesPanel::entered, this, &WorkArea::enterPlace);
     connect(places_, &PlacesPanel::visitChosen, this, &WorkArea::visitWanted);
-    connect(sheet_, &SheetView::currentCellChanged, this, [this](const QModelIndex& index) {
-        status_->describeCell(model_->describe(index));
+    connect(sheet_, &SheetView::currentCellChanged, this, [this] {
+        describeHere();
         reasons_->show(view_, reasonsSubject());
     });
     connect(sheet_, &SheetView::refused, status_, &StatusLine::say);
     connect(form_, &RecordForm::recordWanted, this, &WorkArea::openForm);
     connect(form_, &RecordForm::photoWanted, this, &WorkArea::photoWanted);
     connect(form_, &RecordForm::closed, this, &WorkArea::toSheet);
+    connect(inspection_, &InspectionPage::refused, status_, &StatusLine::say);
+    connect(inspection_, &InspectionPage::described, status_, &StatusLine::describeCell);
+    connect(inspection_, &InspectionPage::left, this, &WorkArea::toSheet);
     connect(strip_, &ObservationStrip::openWanted, this,
             [this](Id observation) { openForm(RecordKind::Observation, observation); });
     connect(strip_, &ObservationStrip::noteWanted, this, &WorkArea::noteObservation);
@@ -119,73 +126,116 @@ bool WorkArea::isSheetShown() const {
     return pages_->currentWidget() == sheet_;
 }
 
+bool WorkArea::isInspectionShown() const {
+    return pages_->currentWidget() == inspection_;
+}
+
+Subject WorkArea::shown() const {
+    if (isSheetShown()) return {RecordKind::Board, board_};
+    if (isInspectionShown()) return {RecordKind::InspectionOutcome, {}};
+    return {form_->kind(), form_->record()};
+}
+
+void WorkArea::showInMiddle(QWidget* page) {
+    pages_->setCurrentWidget(page);
+    place_ = shown();
+    refreshMiddle();
+}
+
+void WorkArea::describeHere() {
+    if (isInspectionShown()) return inspection_->tellItem();
+    status_->describeCell(isSheetShown() ? model_->describe(sheet_->currentIndex()) : QString());
+}
+
 void WorkArea::show(const SiteViewPtr& view, const BookState& book) {
     view_ = view;
     if (view && !loopwright::find(view->installation.boards, board_)) board_ = firstBoard(view->installation);
     model_->show(view, board_);
     if (form_->isOpen()) form_->setView(view);
+    inspection_->show(view);
+    if (isSheetShown() && place_.kind == RecordKind::Board) place_ = shown();
     refreshMiddle();
     status_->show(view, book);
-    status_->describeCell(model_->describe(sheet_->currentIndex()));
 }
 
 void WorkArea::refreshMiddle() {
-    const Subject here =
-        isSheetShown() ? Subject{RecordKind::Board, board_} : Subject{form_->kind(), form_->record()};
-    places_->show(view_, here);
+    places_->show(view_, place_);
     head_->show(view_, {RecordKind::Board, board_});
     head_->setVisible(isSheetShown());
-    strip_->show(view_, isSheetShown() ? board_ : Id{});
+    strip_->show(view_, boardInView());
     reasons_->show(view_, reasonsSubject());
+    describeHere();
 }
 
-/// The record that Reasons speaks of: the one whose form is open, otherwise the current circuit.
+/// The record that Reasons speaks of: the one whose form is open, otherwise the current circuit; the board
+/// while it is chosen in Places, and where it has no circuits.
 Subject WorkArea::reasonsSubject() const {
-    if (!isSheetShown()) return {form_->kind(), form_->record()};
-    return {RecordKind::Circuit, sheet_->currentCircuit()};
+    if (!isSheetShown()) return shown();
+    const Id circuit = sheet_->currentCircuit();
+    if (boardInHand_ || circuit.isNone()) return shown();
+    return {RecordKind::Circuit, circuit};
+}
+
+/// The board whose observations are shown; none: those of the whole site.
+Id WorkArea::boardInView() const {
+    if (!view_ || place_ == Subject{RecordKind::Observation, {}}) return {};
+    return boardOf(view_->installation, shown().id);
 }
 
 void WorkArea::goTo(const Subject& subject) {
     if (!view_) return;
-    const Installation& installation = view_->installation;
-    Id circuit = subject.kind == RecordKind::Circuit ? subject.id : Id{};
-    Id board = subject.kind == RecordKind::Board ? subject.id : Id{};
-    if (const auto* equipment = loopwright::find(installation.equipment, subject.id))
-        circuit = equipment->circuit;
-    if (const auto* observation = loopwright::find(installation.observations, subject.id)) {
-        circuit = observation->circuit;
-        board = observation->board;
-    }
-    if (const auto* row = loopwright::find(installation.circuits, circuit)) board = row->board;
-    if (!board.isNone() && board != board_) {
-        board_ = board;
-        model_->show(view_, board_);
-    }
-    if (!circuit.isNone()) sheet_->setCurrentCircuit(circuit);
+    if (const Id board = boardOf(view_->installation, subject.id); !board.isNone()) showBoard(board);
+    if (const Id circuit = circuitOf(view_->installation, subject.id); !circuit.isNone())
+        sheet_->setCurrentCircuit(circuit);
     if (subject.kind == RecordKind::Board || subject.kind == RecordKind::Circuit)
         toSheet();
     else
         openForm(subject.kind, subject.id);
 }
 
-void WorkArea::choosePlace(const Subject& subject) {
-    if (subject.kind == RecordKind::Instrument) return openVisit();
-    if (subject.kind == RecordKind::Observation) {
-        strip_->show(view_, {});
-        return;
-    }
-    if (subject.kind != RecordKind::Board) return openForm(subject.kind, subject.id);
-    board_ = subject.id;
+void WorkArea::showBoard(Id board) {
+    if (board == board_) return;
+    board_ = board;
     model_->show(view_, board_);
-    pages_->setCurrentWidget(sheet_);
+}
+
+/// Shows what was chosen in Places and leaves the keyboard there.
+void WorkArea::choosePlace(const Subject& subject) {
+    QWidget* page = form_;
+    switch (subject.kind) {
+    case RecordKind::Observation:
+        page = pages_->currentWidget(); // the strip shows them all
+        break;
+    case RecordKind::InspectionOutcome:
+        page = inspection_;
+        break;
+    case RecordKind::Board:
+        page = sheet_;
+        showBoard(subject.id);
+        break;
+    case RecordKind::Instrument:
+        form_->open(view_, RecordKind::Visit, view_->visit);
+        break;
+    default:
+        form_->open(view_, subject.kind, subject.id);
+    }
+    pages_->setCurrentWidget(page);
+    place_ = subject;
     refreshMiddle();
+}
+
+/// The keyboard goes on to what was chosen in Places.
+void WorkArea::enterPlace() {
+    if (place_ == Subject{RecordKind::Observation, {}}) return toObservations();
+    if (isSheetShown()) return toSheet();
+    if (isInspectionShown()) return inspection_->setFocus();
+    form_->takeKeyboard();
 }
 
 void WorkArea::openForm(RecordKind kind, Id id) {
     if (!view_ || id.isNone()) return;
     form_->open(view_, kind, id);
-    pages_->setCurrentWidget(form_);
-    refreshMiddle();
+    showInMiddle(form_);
     form_->takeKeyboard();
 }
 
@@ -201,12 +251,18 @@ void WorkArea::openVisit() {
     openForm(RecordKind::Visit, view_ ? view_->visit : Id{});
 }
 
+void WorkArea::openInspection() {
+    if (!view_) return;
+    showInMiddle(inspection_);
+    inspection_->setFocus();
+}
+
 void WorkArea::noteObservation() {
     if (!view_) return;
     Observation fresh;
     fresh.id = ids_.next();
     fresh.visit = view_->visit;
-    fresh.board = board_;
+    if (!isInspectionShown()) fresh.board = board_;
     if (isSheetShown()) fresh.circuit = sheet_->currentCircuit();
     const auto* circuit = loopwright::find(view_->installation.circuits, fresh.circuit);
     const auto* board = loopwright::find(view_->installation.boards, fresh.board);
@@ -220,6 +276,11 @@ void WorkArea::noteObservation() {
 }
 
 void WorkArea::nextMissing() {
+    if (isInspectionShown()) {
+        inspection_->setFocus();
+        if (!inspection_->list().goToNextOpen()) status_->say(tr("Every item has been looked at."));
+        return;
+    }
     toSheet();
     if (!sheet_->goToNextMissing()) status_->say(tr("No reading is missing on this board."));
 }
@@ -232,18 +293,27 @@ void WorkArea::toReasons() {
     reasonsSide_->reveal();
 }
 
+void WorkArea::toObservations() {
+    stripFold_->reveal();
+    if (!strip_->list().isVisible()) status_->say(tr("Nothing observed here."));
+}
+
 void WorkArea::toSheet() {
-    const bool wasForm = !isSheetShown();
-    pages_->setCurrentWidget(sheet_);
-    if (wasForm) refreshMiddle();
+    if (!isSheetShown() || place_.kind != RecordKind::Board) showInMiddle(sheet_);
     sheet_->setFocus();
 }
 
-/// Esc gives the keyboard back to the sheet.
+/// Esc gives the keyboard back to the sheet; where the keyboard comes to, Reasons follows.
 bool WorkArea::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    const bool isSheet = watched == sheet_, isTree = watched == &places_->tree();
+    if (event->type() == QEvent::KeyPress && !isSheet &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
         toSheet();
         return true;
+    }
+    if (event->type() == QEvent::FocusIn && (isSheet || isTree) && boardInHand_ != isTree) {
+        boardInHand_ = isTree;
+        reasons_->show(view_, reasonsSubject());
     }
     return QWidget::eventFilter(watched, event);
 }
@@ -251,9 +321,7 @@ bool WorkArea::eventFilter(QObject* watched, QEvent* event) {
 void WorkArea::fold() {
     reasonsSide_->setFloating(width() < appearance_.type.scaled(roomForReasons));
     placesSide_->setFloating(width() < appearance_.type.scaled(roomForPlaces));
-    strip_->setMaximumHeight(width() < appearance_.type.scaled(roomForStrip)
-                                 ? appearance_.type.scaled(stripLeast)
-                                 : QWIDGETSIZE_MAX);
+    stripFold_->setNarrow(width() < appearance_.type.scaled(roomForStrip));
 }
 
 void WorkArea::resizeEvent(QResizeEvent* event) {
@@ -265,7 +333,7 @@ void WorkArea::resizeEvent(QResizeEvent* event) {
 
 void WorkArea::save(QSettings& settings) const {
     if (!reasonsSide_->isFloating()) settings.setValue(acrossKey, across_->saveState());
-    settings.setValue(downKey, down_->saveState());
+    if (!stripFold_->isNarrow()) settings.setValue(downKey, down_->saveState());
     QVariantMap groups;
     for (const auto& [group, shown] : sheet_->choices())
         groups.insert(QString::number(static_cast<int>(group)), shown);

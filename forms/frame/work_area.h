@@ -13,6 +13,7 @@ class QStackedWidget;
 
 namespace loopwright {
 
+class InspectionPage;
 class ObservationStrip;
 class PlaceHead;
 class PlacesPanel;
@@ -21,9 +22,11 @@ class RecordForm;
 class SheetModel;
 class SheetView;
 class SidePanel;
+class StripFold;
 
-/// Everything of an open site: Places, in the middle the sheet or the form of a record with the observations
-/// below, and Reasons. It keeps where one is; the site itself comes in views and changes through the door.
+/// Everything of an open site: Places, in the middle the sheet, the form of a record or the inspection with
+/// the observations below, and Reasons. It keeps where one is; the site itself comes in views and changes
+/// through the door.
 class WorkArea final : public QWidget {
     Q_OBJECT
   public:
@@ -39,9 +42,11 @@ class WorkArea final : public QWidget {
     ReasonsPanel& reasons() { return *reasons_; }
     PlacesPanel& places() { return *places_; }
     RecordForm& form() { return *form_; }
+    InspectionPage& inspection() { return *inspection_; }
     ObservationStrip& strip() { return *strip_; }
     StatusLine& status() { return *status_; }
     bool isSheetShown() const;
+    bool isInspectionShown() const;
 
     void save(QSettings& settings) const;
     void restore(const QSettings& settings);
@@ -50,10 +55,13 @@ class WorkArea final : public QWidget {
     void toPlaces();
     void toSheet();
     void toReasons();
+    void toObservations();
     void openCircuit();
     void openBoard();
     void openVisit();
+    void openInspection();
     void noteObservation();
+    /// The next reading that a check misses, or the next item nobody has looked at.
     void nextMissing();
 
   signals:
@@ -69,7 +77,14 @@ class WorkArea final : public QWidget {
     void connectParts();
     void openForm(RecordKind kind, Id id);
     void choosePlace(const Subject& subject);
+    void enterPlace();
+    void showBoard(Id board);
+    /// What stands in the middle.
+    Subject shown() const;
     Subject reasonsSubject() const;
+    Id boardInView() const;
+    void showInMiddle(QWidget* page);
+    void describeHere();
     void refreshMiddle();
     void fold();
 
@@ -78,12 +93,15 @@ class WorkArea final : public QWidget {
     ChangeDoor door_;
     SiteViewPtr view_;
     Id board_;
+    Subject place_;            ///< where one is in Places
+    bool boardInHand_ = false; ///< while the keyboard is in Places, the board is spoken of and not a circuit
     PlacesPanel* places_;
     ReasonsPanel* reasons_;
     PlaceHead* head_;
     SheetModel* model_;
     SheetView* sheet_;
     RecordForm* form_;
+    InspectionPage* inspection_;
     ObservationStrip* strip_;
     StatusLine* status_;
     QStackedWidget* pages_;
@@ -91,6 +109,7 @@ class WorkArea final : public QWidget {
     QSplitter* down_;
     SidePanel* placesSide_ = nullptr;
     SidePanel* reasonsSide_ = nullptr;
+    StripFold* stripFold_ = nullptr;
 };
 
 } // namespace loopwright

@@ -29,6 +29,7 @@ enum class Icon : std::uint8_t {
     GradeWorthImproving,
     HandOver,
     Heat,
+    Inspection,
     Instrument,
     Issue,
     Journal,

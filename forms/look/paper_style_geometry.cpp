@@ -63,13 +63,20 @@ QRect PaperStyle::subControlRect(ComplexControl control, const QStyleOptionCompl
 QSize PaperStyle::sizeFromContents(ContentsType contents, const QStyleOption* option, const QSize& size,
                                    const QWidget* widget) const {
     constexpr int fieldHeight = 28, menuItemHeight = 26, menuBarPadding = 20, tabHeight = 32;
+    constexpr int buttonPadding = 4, chevronRoom = 8;
     QSize result = QProxyStyle::sizeFromContents(contents, option, size, widget);
     switch (contents) {
     case CT_LineEdit:
         result.rwidth() += 2 * textInset;
-        [[fallthrough]];
-    case CT_PushButton:
+        result.setHeight(qMax(result.height(), type_.scaled(fieldHeight)));
+        break;
     case CT_ComboBox:
+        result.rwidth() += textInset + chevronRoom;
+        result.setHeight(qMax(result.height(), type_.scaled(fieldHeight)));
+        break;
+    case CT_PushButton:
+        result.rwidth() += 2 * buttonPadding;
+        [[fallthrough]];
     case CT_SpinBox:
         result.setHeight(qMax(result.height(), type_.scaled(fieldHeight)));
         break;

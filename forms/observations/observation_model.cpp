@@ -19,9 +19,11 @@ QString ObservationModel::placeOf(const Installation& installation, const Observ
         return onThisBoard && !circuit->way.empty() ? tr("way %1").arg(text(circuit->way))
                                                     : text(pathOf(installation, *circuit));
     }
-    if (!observation.place.empty()) return text(observation.place);
-    if (const Board* named = find(installation.boards, observation.board)) return text(named->name);
-    return tr("site");
+    const Board* named = find(installation.boards, observation.board);
+    const QString place = text(observation.place);
+    if (!named) return place.isEmpty() ? tr("site") : place;
+    if (place.isEmpty()) return text(named->name);
+    return named->id == board ? place : text(named->name) + QStringLiteral(", ") + place;
 }
 
 void ObservationModel::show(const SiteViewPtr& view, Id board) {

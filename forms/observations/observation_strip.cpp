@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/observations/observation_strip.h"
 
-#include "forms/frame/appearance.h"
+#include "forms/frame/labels.h"
 #include "forms/look/mark.h"
 #include "forms/look/paint.h"
 #include "forms/look/style.h"
 #include "forms/observations/observation_model.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QListView>
 #include <QPainter>
-#include <QPushButton>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace loopwright {
@@ -79,53 +79,77 @@ void ObservationDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
 }
 
 ObservationStrip::ObservationStrip(const Appearance& appearance, QWidget* parent)
-  : QWidget(parent)
+  : RoleFrame(appearance, &Look::panel, {}, &Look::line, parent)
   , appearance_(appearance)
   , model_(new ObservationModel(appearance.words, this))
-  , list_(new QListView(this))
-  , title_(new QLabel(this))
-  , count_(new QLabel(this))
-  , empty_(new QLabel(this))
-  , note_(new QPushButton(tr("Note an observation"), this)) {
-    title_->setFont(appearance.type.screen(ScreenText::Body, Weight::Semibold));
-    empty_->setText(tr("Nothing observed here. Ctrl+O notes one."));
+  , list_(new QListView)
+  , title_(new RoleLabel(appearance, ScreenText::Note, &Look::inkSoft, Weight::Semibold))
+  , count_(new RoleLabel(appearance, ScreenText::Note, &Look::inkSoft))
+  , empty_(new RoleLabel(appearance, ScreenText::Figure, &Look::inkSoft))
+  , note_(new QToolButton) {
+    empty_->setNotation(tr("Nothing observed here. Ctrl+O notes one."));
     empty_->setContentsMargins(side, 4, side, 4);
+    note_->setText(tr("Note an observation"));
+    note_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     note_->setIcon(appearance.icon(Icon::Add));
+    note_->setFocusPolicy(Qt::NoFocus); // it has its own key
     setButtonKind(*note_, ButtonKind::Quiet);
-    connect(note_, &QPushButton::clicked, this, &ObservationStrip::noteWanted);
+    connect(note_, &QToolButton::clicked, this, &ObservationStrip::noteWanted);
 
     list_->setModel(model_);
     list_->setItemDelegate(new ObservationDelegate(appearance, this));
     list_->setFrameShape(QFrame::NoFrame);
+    list_->viewport()->setAutoFillBackground(false);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list_->setObjectName(QStringLiteral("observations"));
     list_->setAccessibleName(tr("Observations"));
     connect(list_, &QListView::activated, this,
             [this](const QModelIndex& index) { emit openWanted(model_->observation(index)); });
     setFocusProxy(list_);
 
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(side, 4, side, 0);
+    head->setContentsMargins(side, 4, 12, 0);
     head->addWidget(title_);
     head->addSpacing(8);
     head->addWidget(count_);
+    head->addSpacing(8);
+    head->addWidget(new KeyCap(appearance, QStringLiteral("F5")));
     head->addStretch(1);
     head->addWidget(note_);
+    head->addWidget(new KeyCap(appearance, QStringLiteral("Ctrl O")));
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
+    column->setContentsMargins(0, 0, 0, 4);
+    column->setSpacing(2);
     column->addLayout(head);
     column->addWidget(empty_);
     column->addWidget(list_, 1);
+    column->addStretch(0);
 }
 
 void ObservationStrip::show(const SiteViewPtr& view, Id board) {
     model_->show(view, board);
     const int count = model_->rowCount();
-    title_->setText(board.isNone() ? tr("Observations") : tr("Observations on this board"));
-    count_->setText(count > 0 ? appearance_.words.number(std::int64_t{count}) : QString());
-    empty_->setVisible(count == 0);
-    list_->setVisible(count > 0);
+    title_->setNotation(board.isNone() ? tr("Observations") : tr("Observations on this board"));
+    count_->setNotation(count > 0 ? appearance_.words.number(std::int64_t{count}) : QString());
     note_->setEnabled(view != nullptr);
+    showParts();
+}
+
+void ObservationStrip::setFolded(bool folded) {
+    folded_ = folded;
+    showParts();
+}
+
+void ObservationStrip::showParts() {
+    const bool isEmpty = model_->rowCount() == 0;
+    empty_->setVisible(isEmpty && !folded_);
+    list_->setVisible(!isEmpty && !folded_);
+}
+
+/// Icons are drawn in the inks of one look.
+void ObservationStrip::changeEvent(QEvent* event) {
+    RoleFrame::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) note_->setIcon(appearance_.icon(Icon::Add));
 }
 
 } // namespace loopwright

@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "forms/frame/role_frame.h"
 #include "forms/frame/site_view.h"
 
 #include <QStyledItemDelegate>
-#include <QWidget>
 
-class QLabel;
 class QListView;
-class QPushButton;
+class QToolButton;
 
 namespace loopwright {
 
-class Appearance;
 class ObservationModel;
+class RoleLabel;
 
 /// Paints an observation on one line: mark and grade, sentence, place, number of photos.
 class ObservationDelegate final : public QStyledItemDelegate {
@@ -30,7 +29,7 @@ class ObservationDelegate final : public QStyledItemDelegate {
 };
 
 /// What was observed on the board in view, below its sheet.
-class ObservationStrip final : public QWidget {
+class ObservationStrip final : public RoleFrame {
     Q_OBJECT
 
   public:
@@ -38,19 +37,28 @@ class ObservationStrip final : public QWidget {
 
     /// `board` none: the observations of the whole site.
     void show(const SiteViewPtr& view, Id board);
+    /// Where there is little room only the head stays, with the number of observations.
+    void setFolded(bool folded);
+    bool isFolded() const { return folded_; }
+    QListView& list() { return *list_; }
 
   signals:
     void openWanted(loopwright::Id observation);
     void noteWanted(); ///< a new observation, about what is in view
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
+    void showParts();
     const Appearance& appearance_;
     ObservationModel* model_;
     QListView* list_;
-    QLabel* title_;
-    QLabel* count_;
-    QLabel* empty_;
-    QPushButton* note_;
+    RoleLabel* title_;
+    RoleLabel* count_;
+    RoleLabel* empty_;
+    QToolButton* note_;
+    bool folded_ = false;
 };
 
 } // namespace loopwright

@@ -14,7 +14,7 @@ namespace {
 
 constexpr int rowHeight = 24;
 constexpr int left = 12;
-constexpr int indent = 15;
+constexpr int indent = 12;
 constexpr int right = 10;
 constexpr int iconSide = 15;
 constexpr int gap = 7;
@@ -90,12 +90,13 @@ void PlaceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     appearance_.icon(icon).paint(painter, start, iconTop, iconSide, iconSide);
     const QRect room(start + iconSide + gap, row.top(),
                      row.width() - start - iconSide - 2 * gap - right - used, row.height());
+    const QString title =
+        index.data(isVisit(index) ? int(Qt::DisplayRole) : int(PlacesModel::ShortRole)).toString();
     painter->setFont(
         appearance_.type.screen(ScreenText::Figure, current ? Weight::Semibold : Weight::Regular));
     painter->setPen(look.ink);
-    painter->drawText(
-        room, Qt::AlignVCenter | Qt::AlignLeft,
-        painter->fontMetrics().elidedText(index.data().toString(), Qt::ElideRight, room.width()));
+    painter->drawText(room, Qt::AlignVCenter | Qt::AlignLeft,
+                      painter->fontMetrics().elidedText(title, Qt::ElideRight, room.width()));
     if (view && view->hasFocus() && view->currentIndex() == index) drawFocusRing(*painter, row, look);
     painter->restore();
 }

@@ -2,6 +2,7 @@
 #include "forms/places/places_model.h"
 
 #include "forms/frame/place_text.h"
+#include "forms/inspection/inspection_rows.h"
 #include "forms/look/mark.h"
 
 #include <QCoreApplication>
@@ -56,6 +57,7 @@ class TreeMaker {
         // Boards that feed each other in a ring have no beginning; they are shown all the same.
         for (std::size_t i = 0; i < placed_.size(); ++i)
             if (!placed_[i]) addBoard(site, i);
+        addInspection(site);
         addCounted(site, RecordKind::Instrument, tr("Instruments"), Icon::Instrument,
                    countOf(installation.instruments));
         addCounted(site, RecordKind::Observation, tr("Observations"), Icon::Observations,
@@ -79,6 +81,16 @@ class TreeMaker {
         for (const Finding* finding : view_.assessment.about(supply.id))
             tally.add(finding->verdict);
         setWorst(node, tally);
+    }
+
+    /// Counts the items nobody has looked at, because they are what is left to do.
+    void addInspection(PlaceNode& site) {
+        PlaceNode& node =
+            add(site, {{RecordKind::InspectionOutcome, {}}, tr("Inspection"), Icon::Inspection});
+        if (view_.visit.isNone()) return;
+        const ResultCounts counts(inspectionRows(view_.installation, view_.visit, *view_.tables));
+        node.count = counts.of(InspectionResult::NotLooked);
+        node.worst = node.count > 0 ? Verdict::CannotTell : Verdict::Holds;
     }
 
     static void addCounted(PlaceNode& site, RecordKind kind, const QString& title, Icon icon, int count) {
@@ -135,11 +147,8 @@ Subject PlacesModel::subjectAt(const QModelIndex& index) const {
 QModelIndex PlacesModel::indexOf(const Subject& subject) const {
     if (!view_) return {};
     Subject wanted = subject;
-    const Installation& installation = view_->installation;
-    if (const Equipment* equipment = find(installation.equipment, wanted.id))
-        wanted = {RecordKind::Circuit, equipment->circuit};
-    if (const Circuit* circuit = find(installation.circuits, wanted.id))
-        wanted = {RecordKind::Board, circuit->board};
+    if (const Id board = boardOf(view_->installation, wanted.id); !board.isNone())
+        wanted = {RecordKind::Board, board};
     const std::function<QModelIndex(const QModelIndex&)> search = [&](const QModelIndex& at) -> QModelIndex {
         for (int row = 0; row < rowCount(at); ++row) {
             const QModelIndex child = index(row, 0, at);
@@ -180,6 +189,8 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
         return node.title;
+    case ShortRole:
+        return shortened(node);
     case Qt::AccessibleTextRole:
         return spoken(node);
     case WorstRole:
@@ -191,6 +202,13 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     default:
         return {};
     }
+}
+
+/// "C, kiln room" of "Board C, kiln room": the tree is narrow.
+QString PlacesModel::shortened(const PlaceNode& node) const {
+    if (node.subject.kind != RecordKind::Board) return node.title;
+    const QString kind = appearance_.words.word("record.board") + u' ';
+    return node.title.startsWith(kind, Qt::CaseInsensitive) ? node.title.mid(kind.size()) : node.title;
 }
 
 QString PlacesModel::spoken(const PlaceNode& node) const {

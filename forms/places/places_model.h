@@ -12,22 +12,28 @@ namespace loopwright {
 
 /// A place of the site: what it is, what it is called, and what stands at its right.
 struct PlaceNode {
-    Subject subject; ///< of Instruments and Observations the kind alone, without id
+    Subject subject; ///< of Inspection, Instruments and Observations the kind alone, without id
     QString title;
     Icon icon = Icon::Site;
-    std::optional<Verdict> worst; ///< of a board's circuits or of the supply
-    int count = 0; ///< of circuits with that verdict, of instruments, of observations; 0: not shown
+    std::optional<Verdict> worst; ///< of a board's circuits, of the supply, of the inspection
+    int count = 0; ///< of circuits or items with that verdict, of instruments, of observations; 0: not shown
     PlaceNode* parent = nullptr;
     std::vector<std::unique_ptr<PlaceNode>> children;
 };
 
-/// Site, supply, boards under the boards that feed them, instruments and observations of the visit.
+/// Site, supply, boards under the boards that feed them; inspection, instruments and observations of the
+/// visit.
 std::unique_ptr<PlaceNode> placesOf(const SiteView& view);
 
 class PlacesModel final : public QAbstractItemModel {
     Q_OBJECT
   public:
-    enum Role { WorstRole = Qt::UserRole, CountRole, IconRole };
+    enum Role {
+        WorstRole = Qt::UserRole,
+        CountRole,
+        IconRole,
+        ShortRole, ///< the title without what the icon says
+    };
 
     explicit PlacesModel(const Appearance& appearance, QObject* parent = nullptr);
 
@@ -45,6 +51,7 @@ class PlacesModel final : public QAbstractItemModel {
   private:
     const PlaceNode* nodeAt(const QModelIndex& index) const;
     QString spoken(const PlaceNode& node) const;
+    QString shortened(const PlaceNode& node) const;
 
     const Appearance& appearance_;
     SiteViewPtr view_;

@@ -128,8 +128,9 @@ void ReasonsList::paintEvent(QPaintEvent* event) {
     QPainter painter(viewport());
     painter.setFont(appearance_.type.screen(ScreenText::Body));
     painter.setPen(appearance_.look().inkSoft);
-    const QString hint = model_.subject().id.isNone() ? tr("No reasons: select a circuit.")
-                                                      : tr("No check speaks about this.");
+    const QString hint = model_.subject().id.isNone()
+                             ? tr("Reasons speak about circuits, boards and the supply.")
+                             : tr("No check speaks about this.");
     painter.drawText(viewport()->rect().adjusted(side, 0, -side, 0),
                      Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, hint);
 }
@@ -168,7 +169,10 @@ void ReasonsPanel::show(const SiteViewPtr& view, const Subject& subject) {
     const Subject shown = view ? subject : Subject{};
     title_->setNotation(view && !shown.id.isNone() ? titleOf(view->installation, shown) : QString());
     const Circuit* circuit = view ? loopwright::find(view->installation.circuits, shown.id) : nullptr;
-    facts_->setNotation(circuit ? circuitFacts(*view, *circuit, appearance_.words) : QString());
+    const Board* board = view ? loopwright::find(view->installation.boards, shown.id) : nullptr;
+    facts_->setNotation(circuit ? circuitFacts(*view, *circuit, appearance_.words)
+                        : board ? boardFacts(*view, *board, appearance_.words)
+                                : QString());
     title_->setVisible(!title_->notation().isEmpty());
     facts_->setVisible(!facts_->notation().isEmpty());
     const int row = list_->currentIndex().row();

@@ -8,12 +8,31 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace loopwright {
 namespace {
 
 constexpr int lineHeight = 28;
+constexpr int lineWidth = 660; ///< as wide as a field with its name
+
+QString headingOf(RecordKind kind) {
+    switch (kind) {
+    case RecordKind::Supply:
+        return BelongingsList::tr("Supplies");
+    case RecordKind::Board:
+        return BelongingsList::tr("Boards");
+    case RecordKind::Visit:
+        return BelongingsList::tr("Visits");
+    case RecordKind::Equipment:
+        return BelongingsList::tr("Equipment");
+    case RecordKind::Instrument:
+        return BelongingsList::tr("Instruments");
+    default:
+        return {};
+    }
+}
 
 /// Calls `action` with a blank record of that kind.
 template <class Action>
@@ -54,6 +73,9 @@ BelongingsList::BelongingsList(const Appearance& appearance, RecordKind ownerKin
     column_ = new QVBoxLayout(this);
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(4);
+    auto* heading = new QLabel(headingOf(kind), this);
+    heading->setFont(appearance.type.screen(ScreenText::PanelTitle));
+    column_->addWidget(heading);
 }
 
 void BelongingsList::show(const SiteView& view, Id owner, bool readOnly) {
@@ -82,11 +104,13 @@ void BelongingsList::show(const SiteView& view, Id owner, bool readOnly) {
 void BelongingsList::addLine(const QString& title, Id id, bool readOnly) {
     auto* line = new QWidget(lines_);
     line->setFixedHeight(appearance_.type.scaled(lineHeight));
+    line->setMaximumWidth(appearance_.type.scaled(lineWidth));
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* open = new QPushButton(title.isEmpty() ? tr("without a name") : title, line);
+    auto* open = new QToolButton(line);
+    open->setText(title.isEmpty() ? tr("without a name") : title);
     setButtonKind(*open, ButtonKind::Quiet);
-    connect(open, &QPushButton::clicked, this, [this, id] { emit openWanted(kind_, id); });
+    connect(open, &QToolButton::clicked, this, [this, id] { emit openWanted(kind_, id); });
     auto* remove = new QPushButton(tr("Remove"), line);
     remove->setAccessibleName(tr("Remove %1").arg(title));
     setButtonKind(*remove, ButtonKind::Quiet);

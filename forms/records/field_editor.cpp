@@ -4,6 +4,7 @@
 #include "forms/frame/appearance.h"
 #include "forms/look/style.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -20,7 +21,8 @@ namespace {
 
 constexpr int figureWidth = 120;
 constexpr int textWidth = 420;
-constexpr int paragraphLines = 3;
+constexpr int leastLines = 3, mostLines = 10;
+constexpr double paragraphMargin = 6; ///< as far from the edge as a line's text
 
 } // namespace
 
@@ -69,14 +71,18 @@ QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOp
         for (const FieldOption& option : options)
             choice_->addItem(option.shown, text(option.stored));
         choice_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-        choice_->setMaximumWidth(textWidth);
+        choice_->setMaximumWidth(appearance_.type.scaled(textWidth));
         connect(choice_, &QComboBox::activated, this, &FieldEditor::leave);
         return choice_;
     }
     if (field_.kind == FieldKind::LongText) {
         paragraphs_ = new QPlainTextEdit(this);
         paragraphs_->setTabChangesFocus(true);
-        paragraphs_->setFixedSize(textWidth, paragraphLines * paragraphs_->fontMetrics().lineSpacing() + 16);
+        paragraphs_->document()->setDocumentMargin(paragraphMargin);
+        paragraphs_->setFixedWidth(appearance_.type.scaled(textWidth));
+        connect(paragraphs_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged,
+                this, &FieldEditor::fitParagraphs);
+        fitParagraphs();
         return paragraphs_;
     }
     line_ = new QLineEdit(this);
@@ -85,6 +91,15 @@ QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOp
     if (field_.kind == FieldKind::Figure) line_->setAlignment(Qt::AlignRight);
     connect(line_, &QLineEdit::editingFinished, this, &FieldEditor::leave);
     return line_;
+}
+
+/// As high as its text, in whole lines; longer texts scroll.
+void FieldEditor::fitParagraphs() {
+    const int lines =
+        std::clamp(static_cast<int>(paragraphs_->document()->size().height()), leastLines, mostLines);
+    const int height = lines * paragraphs_->fontMetrics().lineSpacing() +
+                       2 * static_cast<int>(paragraphMargin) + 2 * paragraphs_->frameWidth();
+    if (paragraphs_->height() != height) paragraphs_->setFixedHeight(height);
 }
 
 QString FieldEditor::shownText() const {
@@ -130,6 +145,12 @@ void FieldEditor::refuse(const QString& sentence) {
     if (line_) setRefused(*line_, true);
 }
 
+/// Whether there is something that Esc can take back.
+bool FieldEditor::hasTyped() const {
+    return !refusal_->isHidden() || (line_ && line_->isModified()) ||
+           (paragraphs_ && paragraphs_->document()->isModified());
+}
+
 void FieldEditor::leave() {
     QString typed;
     if (flag_)
@@ -159,7 +180,7 @@ bool FieldEditor::eventFilter(QObject* watched, QEvent* event) {
     }
     const bool isTyped = watched == line_ || watched == paragraphs_;
     if (event->type() == QEvent::KeyPress && isTyped &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && hasTyped()) {
         showStored();
         return true;
     }

@@ -41,6 +41,8 @@ class FieldEditor final : public QWidget {
 
   private:
     QWidget* makeControl(const QString& name, const std::vector<FieldOption>& options);
+    void fitParagraphs();
+    bool hasTyped() const;
     void leave();
     void showStored();
     QString shownText() const;

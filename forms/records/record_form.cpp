@@ -12,6 +12,7 @@
 
 #include <QCoreApplication>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -20,7 +21,7 @@ namespace {
 
 constexpr int pageMargin = 20;
 constexpr int sectionGap = 16;
-constexpr int fieldGap = 8;
+constexpr int fieldGap = 4;
 constexpr int labelWidth = 220;
 
 /// The name without marks for subscripts, for those who hear it.
@@ -76,6 +77,13 @@ void RecordForm::setView(const SiteViewPtr& view) {
 
 void RecordForm::takeKeyboard() {
     if (!bound_.empty()) bound_.front().editor->setFocus(Qt::OtherFocusReason);
+}
+
+void RecordForm::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        emit closed();
+    else
+        QScrollArea::keyPressEvent(event);
 }
 
 void RecordForm::build() {
@@ -176,7 +184,10 @@ std::string RecordForm::storedText(const Bound& bound) const {
 }
 
 void RecordForm::refresh() {
-    title_->setText(recordTitle(view_->installation, kind_, id_));
+    const QString title = recordTitle(view_->installation, kind_, id_);
+    QString kindName = appearance_.words.word("record." + std::string(recordName(kind_)));
+    if (!kindName.isEmpty()) kindName[0] = kindName[0].toUpper();
+    title_->setText(title.isEmpty() ? kindName : title);
     refusal_->hide();
     for (const Bound& bound : bound_) {
         bound.editor->setStored(storedText(bound));

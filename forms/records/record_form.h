@@ -42,6 +42,9 @@ class RecordForm final : public QScrollArea {
     void photoWanted(loopwright::Id observation); ///< a picture is to be chosen and kept with it
     void closed();
 
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
   private:
     struct Bound {
         FieldEditor* editor;

@@ -9,6 +9,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopwright {
 namespace {
@@ -37,6 +38,12 @@ void SheetHeader::setHiddenGroups(std::vector<SheetGroup> groups) {
 
 QSize SheetHeader::sizeHint() const {
     return {0, 2 * appearance_.type.scaled(rowHeight) + 1};
+}
+
+int SheetHeader::neededWidth(int column) const {
+    const double head = symbolWidth(columnHead(sheetColumn(column)),
+                                    appearance_.type.screen(ScreenText::Note), nullptr, Slant::Upright);
+    return static_cast<int>(std::ceil(head)) + 2 * sidePadding;
 }
 
 QRect SheetHeader::groupRect(SheetGroup group) const {

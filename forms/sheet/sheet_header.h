@@ -20,6 +20,8 @@ class SheetHeader final : public QHeaderView {
 
     void setHiddenGroups(std::vector<SheetGroup> groups);
     QSize sizeHint() const override;
+    /// How wide a column must be for its head.
+    int neededWidth(int column) const;
 
   signals:
     void groupWanted(SheetGroup group);            ///< a hidden group was clicked

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int circuitHeight = 22;
 constexpr int headingHeight = 20;
-constexpr int leastCircuitWidth = 108;
+constexpr int usualCircuitWidth = 108, leastCircuitWidth = 84;
 constexpr int margin = 8;
 
 /// Groups that a person may hide. What a row is called and how it is judged always stay.
@@ -119,32 +119,32 @@ void SheetView::layOutRows() {
     }
 }
 
-int SheetView::widthOf(int column) const {
-    const bool isCircuit = sheetColumn(column).id == SheetColumnId::Circuit;
-    if (isCircuit) return appearance_.type.scaled(leastCircuitWidth);
+int SheetView::widthOf(int column, Room room) const {
+    const bool isUsual = room == Room::Usual;
+    if (sheetColumn(column).id == SheetColumnId::Circuit)
+        return appearance_.type.scaled(isUsual ? usualCircuitWidth : leastCircuitWidth);
     // A figure is never cut: a column is as wide as what it has to say.
-    int width = appearance_.type.scaled(sheetColumn(column).width);
+    int width = isUsual ? appearance_.type.scaled(sheetColumn(column).width)
+                        : static_cast<SheetHeader*>(horizontalHeader())->neededWidth(column);
     for (int row = 0; row < model_.rowCount(); ++row)
         width = std::max(width, delegate_->neededWidth(model_.index(row, column)));
     return width;
 }
 
-/// Ring readings where there are rings, further readings always: as far as there is room beside what stands
-/// anyway.
-bool SheetView::fits(SheetGroup wanted) const {
+/// Whether the further readings find room beside what stands anyway.
+bool SheetView::fitsMore() const {
     int needed = 0;
     for (int column = 0; column < columnCount(); ++column) {
         const SheetGroup group = sheetColumn(column).group;
-        const bool comesLater = wanted == SheetGroup::Ring && group == SheetGroup::More;
-        if (group == wanted || (!comesLater && isShown(group))) needed += widthOf(column);
+        if (group == SheetGroup::More || isShown(group)) needed += widthOf(column, Room::Usual);
     }
     return needed <= viewport()->width();
 }
 
 bool SheetView::isShown(SheetGroup group) const {
     if (const auto chosen = choices_.find(group); chosen != choices_.end()) return chosen->second;
-    if (group == SheetGroup::Ring) return model_.hasRings() && fits(group);
-    return group != SheetGroup::More || fits(group);
+    if (group == SheetGroup::Ring) return model_.hasRings();
+    return group != SheetGroup::More || fitsMore();
 }
 
 void SheetView::setShown(SheetGroup group, bool shown) {
@@ -159,22 +159,28 @@ void SheetView::setChoices(std::map<SheetGroup, bool> choices) {
     emit groupsChanged();
 }
 
-void SheetView::layOutColumns() {
+int SheetView::takenBy(Room room) const {
     int taken = 0;
+    for (int column = 0; column < columnCount(); ++column)
+        if (isShown(sheetColumn(column).group)) taken += widthOf(column, room);
+    return taken;
+}
+
+void SheetView::layOutColumns() {
     std::vector<SheetGroup> hidden;
     for (int column = 0; column < columnCount(); ++column) {
         const SheetGroup group = sheetColumn(column).group;
         const bool shown = isShown(group);
         setColumnHidden(column, !shown);
         frozen_->setColumnHidden(column, column >= frozenColumns);
-        if (shown)
-            taken += widthOf(column);
-        else if (!std::ranges::count(hidden, group))
-            hidden.push_back(group);
+        if (!shown && !std::ranges::count(hidden, group)) hidden.push_back(group);
     }
-    const int spare = std::max(0, viewport()->width() - taken);
+    // Closer together before anything goes out of sight; what is left over goes to the names.
+    const Room room = takenBy(Room::Usual) <= viewport()->width() ? Room::Usual : Room::Least;
+    const int spare = std::max(0, viewport()->width() - takenBy(room));
     for (int column = 0; column < columnCount(); ++column) {
-        const int width = widthOf(column) + (sheetColumn(column).id == SheetColumnId::Circuit ? spare : 0);
+        const bool isCircuit = sheetColumn(column).id == SheetColumnId::Circuit;
+        const int width = widthOf(column, room) + (isCircuit ? spare : 0);
         setColumnWidth(column, width);
         if (column < frozenColumns) frozen_->setColumnWidth(column, width);
     }

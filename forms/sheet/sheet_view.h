@@ -20,8 +20,8 @@ class SheetView final : public QTableView {
     /// Both outlive the view.
     SheetView(const Appearance& appearance, SheetModel& model, QWidget* parent = nullptr);
 
-    /// Whether a group of columns is shown: as the person chose, otherwise the ring and further readings
-    /// where they are wanted and there is room.
+    /// Whether a group of columns is shown: as the person chose, otherwise the ring readings where the board
+    /// has rings and the further readings where there is room.
     bool isShown(SheetGroup group) const;
     void setShown(SheetGroup group, bool shown);
     /// What the person chose, for the settings; groups without a choice are left out.
@@ -64,8 +64,11 @@ class SheetView final : public QTableView {
     void layOutRows();
     void layOutColumns();
     void placeFrozen();
-    bool fits(SheetGroup wanted) const;
-    int widthOf(int column) const;
+    /// As wide as the look has it, or only as wide as heads and figures need.
+    enum class Room : std::uint8_t { Usual, Least };
+    bool fitsMore() const;
+    int widthOf(int column, Room room) const;
+    int takenBy(Room room) const;
     void offerGroups(const QPoint& globalPosition);
     /// The next cell down (or up) in the same column, round to the next column that can be filled.
     QModelIndex walkDown(const QModelIndex& from, int step) const;

@@ -3,6 +3,8 @@
 #include "app/window/report_page.h"
 #include "forms/frame/start_page.h"
 #include "forms/frame/work_area.h"
+#include "forms/inspection/inspection_page.h"
+#include "forms/inspection/inspection_view.h"
 #include "forms/places/go_to.h"
 #include "forms/places/places_panel.h"
 #include "forms/reasons/reasons_panel.h"
@@ -205,6 +207,27 @@ TEST_F(WindowTest, AnObservationIsNotedAndOpened) {
     window.action(ActionId::NoteObservation).trigger();
     EXPECT_EQ(site().observations.size(), before + 1);
     EXPECT_EQ(window.area().form().kind(), RecordKind::Observation);
+}
+
+TEST_F(WindowTest, AnInspectionIsTypedKeptAndUndone) {
+    openDemo();
+    key(Qt::Key_I, Qt::ControlModifier);
+    ASSERT_TRUE(window.area().isInspectionShown());
+    EXPECT_EQ(QApplication::focusWidget(), &window.area().inspection().list());
+    const auto first = inFile().inspectionOutcomes;
+    const auto ofVisit = [&](const InspectionOutcome& outcome) {
+        return outcome.visit == window.book()->view()->visit && outcome.item == "intake-sound";
+    };
+    ASSERT_EQ(std::ranges::find_if(first, ofVisit)->result, InspectionResult::InOrder);
+    press("3");
+    const auto changed = inFile().inspectionOutcomes;
+    EXPECT_EQ(std::ranges::find_if(changed, ofVisit)->result, InspectionResult::Limited);
+    picture("window-inspection.png");
+    key(Qt::Key_Z, Qt::ControlModifier);
+    const auto undone = inFile().inspectionOutcomes;
+    EXPECT_EQ(std::ranges::find_if(undone, ofVisit)->result, InspectionResult::InOrder);
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(window.area().isSheetShown());
 }
 
 TEST_F(WindowTest, ANewBookHasASiteToBeginWith) {

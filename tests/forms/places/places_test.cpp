@@ -46,12 +46,13 @@ TEST(Places, BoardsStandUnderTheBoardsThatFeedThem) {
     ASSERT_EQ(model.rowCount(), 1);
     const QModelIndex top = model.index(0, 0);
     EXPECT_EQ(title(top), "Oakum Row Works");
-    ASSERT_EQ(model.rowCount(top), 4);
+    ASSERT_EQ(model.rowCount(top), 5);
     EXPECT_EQ(title(model.index(0, 0, top)), "Supply, TN-C-S");
     EXPECT_EQ(title(model.index(1, 0, top)), "Board C, kiln room and long walk");
-    EXPECT_EQ(title(model.index(2, 0, top)), "Instruments");
-    EXPECT_EQ(title(model.index(3, 0, top)), "Observations");
-    EXPECT_EQ(model.index(3, 0, top).data(PlacesModel::CountRole), 1);
+    EXPECT_EQ(title(model.index(2, 0, top)), "Inspection");
+    EXPECT_EQ(title(model.index(3, 0, top)), "Instruments");
+    EXPECT_EQ(title(model.index(4, 0, top)), "Observations");
+    EXPECT_EQ(model.index(4, 0, top).data(PlacesModel::CountRole), 1);
     const QModelIndex boardC = model.index(1, 0, top);
     ASSERT_EQ(model.rowCount(boardC), 1);
     EXPECT_EQ(title(model.index(0, 0, boardC)), "Board D, yard and hoist");
@@ -65,6 +66,16 @@ TEST(Places, ABoardIsTalliedByTheWorstOfItsCircuits) {
     EXPECT_EQ(boardC.data(PlacesModel::WorstRole), static_cast<int>(Verdict::Fails));
     EXPECT_EQ(boardC.data(PlacesModel::CountRole), 2) << "F1 by its load, 12 by its insulation";
     EXPECT_EQ(boardC.data(Qt::AccessibleTextRole).toString(), "Board C, kiln room and long walk, 2, fails");
+}
+
+TEST(Places, TheTreeLeavesOutWhatItsIconSays) {
+    const Site site;
+    PlacesModel model(site.appearance);
+    model.show(site.view());
+    const QModelIndex board = model.indexOf({RecordKind::Board, site.board});
+    EXPECT_EQ(board.data(PlacesModel::ShortRole).toString(), "C, kiln room and long walk");
+    EXPECT_EQ(board.data(Qt::ToolTipRole).toString(), "Board C, kiln room and long walk");
+    EXPECT_EQ(model.index(0, 0).data(PlacesModel::ShortRole).toString(), "Oakum Row Works");
 }
 
 TEST(Places, BoardsThatFeedEachOtherAreShownAllTheSame) {
