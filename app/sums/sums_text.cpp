@@ -8,6 +8,8 @@
 #include <QCoreApplication>
 #include <QTextStream>
 
+#include <cmath>
+
 namespace loopwright::sums {
 namespace {
 
@@ -23,11 +25,22 @@ QString nameOf(const Words& words, const char* what, std::string_view key) {
     return plainNotation(words.word(std::string("sum.") + what + "." + std::string(key)));
 }
 
+/// Ends of a range: as people write them, or with an exponent where that would be a row of zeros.
+QString endText(double value, const Words& words) {
+    constexpr double smallest = 1e-3, largest = 1e5;
+    const double size = std::abs(value);
+    return value == 0 || (size >= smallest && size <= largest)
+               ? words.number(value, -1)
+               : QString::number(value, 'g', 6)
+                     .replace(QStringLiteral("e+0"), QStringLiteral("e"))
+                     .replace(QStringLiteral("e-0"), QStringLiteral("e-"))
+                     .replace(QStringLiteral("e+"), QStringLiteral("e"));
+}
+
 QString rangeText(const Input& input, const Words& words) {
-    const auto bound = [&](double base) {
-        return words.measure({input.unit.fromBase(base), input.unit, -1});
-    };
-    const QString range = sentence("%1 to %2").arg(bound(input.range.least), bound(input.range.most));
+    const auto end = [&](double base) { return endText(input.unit.fromBase(base), words); };
+    QString range = sentence("%1 to %2").arg(end(input.range.least), end(input.range.most));
+    if (!input.unit.symbol.empty()) range += QChar(QChar::Nbsp) + text(input.unit.symbol);
     return input.range.zero && input.range.least > 0 ? range + sentence(", or 0") : range;
 }
 
@@ -72,8 +85,8 @@ void writeSum(QTextStream& out, const Sum& sum, const SumContext& context, const
     out << "  loopwright sum " << text(sum.key) << ' ' << text(sum.example) << "\n\n";
 }
 
-void writeLine(QTextStream& out, const WorkingLine& line) {
-    out << "  "
+void writeLine(QTextStream& out, const char* mark, const WorkingLine& line) {
+    out << mark
         << (plainNotation(line.symbol).leftJustified(symbolWidth) + ' ' +
             line.value.leftJustified(valueWidth) + ' ' + line.from)
                .trimmed()
@@ -82,14 +95,11 @@ void writeLine(QTextStream& out, const WorkingLine& line) {
 
 void writeWorking(QTextStream& out, const Working& working, const Words& words) {
     for (const WorkingLine& line : termLines(working, words))
-        writeLine(out, line);
+        writeLine(out, "  ", line);
     const QString source = sourceLine(working);
     out << "  " << plainNotation(text(working.formula)) << (source.isEmpty() ? QString() : "    " + source)
         << '\n';
-    if (const auto line = resultLine(working, words)) {
-        out << "> ";
-        writeLine(out, *line);
-    }
+    if (const auto line = resultLine(working, words)) writeLine(out, "> ", *line);
 }
 
 void writeWords(QTextStream& out, const Sum& sum, const Answer& answer, const Words& words) {

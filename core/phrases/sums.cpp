@@ -69,6 +69,9 @@ constexpr std::array table{
     Phrase{"sum.word.holds", LOOPWRIGHT_PHRASE("Phrases", "holds"), ""},
     Phrase{"sum.word.fails", LOOPWRIGHT_PHRASE("Phrases", "fails"), ""},
 
+    Phrase{"sum.device-not-made",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} is not made for {1}. Choose one of its ratings."),
+           "device, rating"},
     Phrase{"sum.device-not-published",
            LOOPWRIGHT_PHRASE("Phrases", "Nothing is published for {0} of {1} within {2}."),
            "device, rating, time"},

@@ -4,7 +4,9 @@
 #include "core/phrases/nearest.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 
@@ -46,11 +48,23 @@ Read<GivenFigure> checked(const Input& input, double inUnit, int decimals) {
     return GivenFigure{value, decimals};
 }
 
-bool hasLetters(std::string_view text) {
-    return std::ranges::any_of(text, [](char c) { return !(c >= '+' && c <= '9') && c != ' '; });
+/// "1.5e3", as programs write numbers. Without an exponent a text is left to parseEntry, which knows the
+/// reader's decimal sign.
+std::optional<double> withExponent(std::string_view text) {
+    double value = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool isWhole = end == text.data() + text.size() && text.find_first_of("eE") != text.npos;
+    if (!isWhole || problem == std::errc::invalid_argument) return std::nullopt;
+    return problem == std::errc{} ? value : std::numeric_limits<double>::infinity();
+}
+
+bool hasUnit(std::string_view text) {
+    return !withExponent(text) &&
+           std::ranges::any_of(text, [](char c) { return !(c >= '+' && c <= '9') && c != ' '; });
 }
 
 Read<GivenFigure> readFigure(const Input& input, std::string_view text, const NumberFormat& format) {
+    if (const auto number = withExponent(text)) return checked(input, *number, -1);
     const auto entry = parseEntry(text, input.unit, format);
     if (!entry && entry.error().key == "entry.wrong-unit")
         return tl::unexpected(Refusal{std::string(input.key), entry.error()});
@@ -78,8 +92,7 @@ Read<std::vector<RawFigure>> rawFigures(const Input& input, const RawValue& raw,
             refusal(input.key, "sum.not-a-number", {std::string(std::get<bool>(raw) ? "true" : "false")}));
     const std::vector<std::string> parts = split(*text, format);
     // "6, 10, 16 mA" would be two figures in amperes and one in milliamperes.
-    const auto withUnit =
-        std::ranges::count_if(parts, [](const std::string& part) { return hasLetters(part); });
+    const auto withUnit = std::ranges::count_if(parts, [](const std::string& part) { return hasUnit(part); });
     if (withUnit != 0 && static_cast<std::size_t>(withUnit) != parts.size())
         return tl::unexpected(refusal(input.key, "sum.some-units", {*text}));
     return std::vector<RawFigure>(parts.begin(), parts.end());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sums/shared_inputs.h"
 
+#include <algorithm>
+
 namespace loopwright::sums {
 
 Source ruleSource(const SumContext& context, std::string_view purpose) {
@@ -11,8 +13,19 @@ Source ruleSource(const SumContext& context, std::string_view purpose) {
     return source;
 }
 
+tl::expected<const DeviceFamily*, Refusal> madeFamily(const Given& given, const SumContext& context) {
+    const DeviceFamily* family = context.tables.deviceFamily(given[deviceFamily]);
+    const std::vector<Current> ratings = context.tables.ratings(*family);
+    const Current rated = given[ratedCurrent];
+    if (std::ranges::find(ratings, rated) != ratings.end()) return family;
+    return tl::unexpected(Refusal{std::string(ratedCurrent.key),
+                                  {"sum.device-not-made", {family->label, measure(rated, units::ampere)}}});
+}
+
 tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, const SumContext& context) {
-    const DeviceFamily& family = *context.tables.deviceFamily(given[deviceFamily]);
+    const auto made = madeFamily(given, context);
+    if (!made) return tl::unexpected(made.error());
+    const DeviceFamily& family = **made;
     const Current rated = given[ratedCurrent];
     const Time time = given[disconnectionTime];
     auto published = context.tables.permittedLoop(context.rules, given[lineToEarth], family, rated, time);

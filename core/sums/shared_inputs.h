@@ -50,6 +50,10 @@ inline constexpr auto disconnectionTime = number<Time>("time_s", "t", units::sec
 /// Title and number of the clause that the rule set names for a purpose; empty where it names none.
 Source ruleSource(const SumContext& context, std::string_view purpose);
 
+/// The family of a sum that asks for `deviceFamily` and `ratedCurrent`; refused where it does not make that
+/// rating.
+tl::expected<const DeviceFamily*, Refusal> madeFamily(const Given& given, const SumContext& context);
+
 /// The permitted loop of a sum that asks for `deviceFamily`, `ratedCurrent`, `disconnectionTime` and
 /// `lineToEarth`.
 tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, const SumContext& context);

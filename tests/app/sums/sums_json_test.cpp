@@ -129,7 +129,8 @@ TEST(SumsJson, ABatchNeverStopsAtABadLine) {
 
 TEST(SumsCommand, SaysTheWorkingInWords) {
     const auto outcome = spoken({"sum", "loop-from-parts", "externalLoop_ohm=0.15", "line_mohm_per_m=3.08",
-                                 "protective_mohm_per_m=7.41", "length_m=30", "permittedLoop_ohm=0.5"});
+                                 "protective_mohm_per_m=7.41", "length_m=30", "temperatureFactor=1.2",
+                                 "permittedLoop_ohm=0.5"});
     EXPECT_EQ(outcome.code, 0) << outcome.err;
     for (const char* part :
          {"Loop from its parts", "R1+R2", "0.15", "Zs = Ze + (R1+R2)", "at most 0.5", "fails", "competence"})

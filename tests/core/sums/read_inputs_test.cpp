@@ -23,6 +23,15 @@ TEST(ReadInputs, AUnitMayBeTyped) {
     EXPECT_EQ(reason("current-from-power", "power_W=9.6A voltage_V=230"), "entry.wrong-unit");
 }
 
+TEST(ReadInputs, AnExponentMayBeWritten) {
+    EXPECT_DOUBLE_EQ(number("current-from-power", "power_W=9.6e3 voltage_V=2.3E2", "current_A"),
+                     9600.0 / 230);
+    EXPECT_EQ(reason("permitted-loop", "operatingCurrent_A=1e2,60"), "answered");
+    EXPECT_EQ(reason("permitted-loop", "operatingCurrent_A=1e999"), "sum.not-finite");
+    EXPECT_EQ(reason("permitted-loop", "operatingCurrent_A=1e-310"), "sum.not-finite");
+    EXPECT_EQ(reason("permitted-loop", "operatingCurrent_A=1e2A"), "entry.wrong-unit");
+}
+
 TEST(ReadInputs, ANumberThatIsGivenSeveralTimesIsAnsweredEachTime) {
     const auto answered = test::asked("permitted-loop", "operatingCurrent_A=60,100;160");
     ASSERT_TRUE(answered);
@@ -82,6 +91,14 @@ TEST(ReadInputs, SaysWhatIsWrong) {
     EXPECT_FALSE(readAssignment("length_m"));
     EXPECT_FALSE(readAssignment("=5"));
     EXPECT_EQ(test::asked("current-from-power", "voltage_V=230").error().input, "power_W");
+}
+
+TEST(ReadInputs, ARatingThatTheFamilyDoesNotMakeIsNoDevice) {
+    EXPECT_EQ(reason("permitted-loop-of-device", "device=60898-B ratedCurrent_A=33 time_s=0.4"),
+              "sum.device-not-made");
+    EXPECT_EQ(reason("permitted-loop-of-device", "device=60898-B ratedCurrent_A=32 time_s=0.4"), "answered");
+    EXPECT_EQ(reason("permitted-loop-of-device", "device=toaster ratedCurrent_A=32 time_s=0.4"),
+              "sum.not-an-option");
 }
 
 TEST(ReadInputs, AListHasAnEnd) {

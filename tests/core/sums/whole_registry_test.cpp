@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <random>
 #include <set>
 
 namespace loopwright::sums {
@@ -127,6 +128,49 @@ TEST_P(EverySum, IsFiniteAtTheEndsOfEveryRange) {
                     EXPECT_TRUE(std::isfinite(*number)) << sum.key << " " << filled.key;
                 }
         }
+    }
+}
+
+/// Any figure of a range, small and large ones alike often; at times its ends, and 0 where that may be.
+double anyFigure(const Range& range, std::mt19937& dice) {
+    const double share = std::uniform_real_distribution<double>(0, 1)(dice);
+    if (range.zero && share < 0.1) return 0;
+    if (range.least <= 0) return range.least + (range.most - range.least) * share;
+    return range.least * std::pow(range.most / range.least, share);
+}
+
+RawValue anyValue(const Input& input, std::mt19937& dice) {
+    const auto figure = [&] { return input.unit.fromBase(anyFigure(input.range, dice)); };
+    if (input.kind == InputKind::Flag) return dice() % 2 == 0;
+    if (input.kind == InputKind::Choice) {
+        const auto options = input.options(test::context());
+        return options[dice() % options.size()];
+    }
+    if (input.kind == InputKind::List) return std::vector<RawFigure>{figure(), figure(), figure()};
+    return figure();
+}
+
+/// Whatever is allowed is answered by finite figures or refused with a reason that has words.
+TEST_P(EverySum, IsNeverAtALoss) {
+    std::mt19937 dice(1);
+    for (int trial = 0; trial < 500; ++trial) {
+        std::vector<RawInput> raw;
+        std::string told(sum.key);
+        for (const Input& input : sum.inputs) {
+            if (!input.required && dice() % 3 == 0) continue;
+            raw.push_back({std::string(input.key), anyValue(input, dice)});
+            if (const auto* figure = std::get_if<double>(&raw.back().value))
+                told += " " + raw.back().key + "=" + std::to_string(*figure);
+        }
+        const auto answered = test::asked(sum, raw);
+        if (!answered) {
+            EXPECT_TRUE(phrase(answered.error().what.key)) << answered.error().what.key << ": " << told;
+            continue;
+        }
+        for (const Answer::Filled& filled : answered->cases.front().results())
+            if (const auto* number = std::get_if<double>(&filled.value)) {
+                EXPECT_TRUE(std::isfinite(*number)) << filled.key << ": " << told;
+            }
     }
 }
 
