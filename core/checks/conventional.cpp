@@ -50,7 +50,7 @@ Finding checkConventional(const CircuitContext& context) {
     const auto operating = rated && family ? operatingCurrent(context, *family, *rated, sheet) : std::nullopt;
     if (!operating || !capacity) return sheet.conclude();
 
-    const Current limit = *capacity * context.rules.conventionalFactor;
+    const Current limit = physics::largestOperatingCurrent(*capacity, context.rules.conventionalFactor);
     sheet.compare(Relation::AtMost, "I_2", Figure<Current>{*operating}, Figure<Current>{limit},
                   units::ampere);
     return sheet.conclude(deviceWord(family), measure(*operating, units::ampere),

@@ -30,6 +30,14 @@ JouleIntegral jouleIntegral(Current current, Time time) {
     return current * current * time;
 }
 
+Energy sourceEnergy(Voltage voltage, Current current, Time time) {
+    return voltage * current * time;
+}
+
+Energy heatIn(Resistance resistance, JouleIntegral energy) {
+    return resistance * energy;
+}
+
 CrossSection adiabaticSize(JouleIntegral energy, AdiabaticFactor k) {
     return sqrt(energy) / k;
 }

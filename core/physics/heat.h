@@ -9,6 +9,8 @@ namespace loopwright::physics {
 using VolumetricHeat = Quantity<Dimension{
     .ampere = 2, .volt = 2, .second = 2, .metre = -2, .squareMillimetre = -2, .kelvin = -2}>; ///< J/(K mm2 m)
 
+using Energy = Quantity<Power::dimension + Time::dimension>; ///< J
+
 /// What k of the adiabatic equation is made of (IEC 60364-5-54, annex A).
 struct ConductorConstants {
     VolumetricHeat volumetricHeat;   ///< Q_c at 20 degC
@@ -37,6 +39,11 @@ AdiabaticFactor adiabaticFactor(AdiabaticFactor materialConstant, TemperatureDif
 
 /// I2t of a steady current.
 JouleIntegral jouleIntegral(Current current, Time time);
+
+/// U I t: the energy of a steady current from a source.
+Energy sourceEnergy(Voltage voltage, Current current, Time time);
+/// I2t R: what of it is left in one resistance.
+Energy heatIn(Resistance resistance, JouleIntegral energy);
 
 /// S = sqrt(I2t) / k: the least cross-section (IEC 60364-5-54, 543.1.2).
 CrossSection adiabaticSize(JouleIntegral energy, AdiabaticFactor k);

@@ -36,6 +36,10 @@ Resistance conductorResistance(ResistancePerLength perLength, Length length, dou
     return perLength * length / parallelConductors;
 }
 
+Resistance conductorResistance(Resistivity resistivity, Length length, CrossSection size) {
+    return resistivity * length / size;
+}
+
 Resistance lineAndProtective(ResistancePerLength line, ResistancePerLength protective, Length length) {
     return (line + protective) * length;
 }

@@ -25,6 +25,9 @@ Resistance loopAtTemperature(Resistance measured, Resistance external, Temperatu
 /// R of one conductor, or of several alike in parallel.
 Resistance conductorResistance(ResistancePerLength perLength, Length length, double parallelConductors = 1);
 
+/// R = rho l / S.
+Resistance conductorResistance(Resistivity resistivity, Length length, CrossSection size);
+
 /// R_1 + R_2 of a radial circuit from its resistances per length.
 Resistance lineAndProtective(ResistancePerLength line, ResistancePerLength protective, Length length);
 

@@ -30,6 +30,10 @@ Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> fac
     return needed / product(factors) / parallelConductors;
 }
 
+Current largestOperatingCurrent(Current capacity, Ratio conventionalFactor) {
+    return capacity * conventionalFactor;
+}
+
 Ratio conventionalCapacityFactor(Ratio operatingMultiple, Ratio conventionalFactor) {
     return conventionalFactor / operatingMultiple;
 }

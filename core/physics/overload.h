@@ -22,6 +22,10 @@ Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple);
 Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,
                                 double parallelConductors = 1);
 
+/// 1.45 I_z, or what the rule set has for 1.45: the largest I_2 that protects wiring of this capacity (IEC
+/// 60364-4-43, 433.1).
+Current largestOperatingCurrent(Current capacity, Ratio conventionalFactor);
+
 /// f of I_n <= f I_z that makes I_2 <= `conventionalFactor` I_z hold for a device whose I_2 is a multiple of
 /// I_n: 1.45 / 2 = 0.725 for a rewirable fuse (IEC 60364-4-43, 433.1; BS 7671, 433.1.202).
 Ratio conventionalCapacityFactor(Ratio operatingMultiple, Ratio conventionalFactor);

@@ -21,6 +21,12 @@ constexpr auto materialConstant =
     optional<AdiabaticFactor>("materialConstant_A_s05_per_mm2", "K", units::adiabaticFactor);
 constexpr auto zeroPoint = optional<TemperatureDifference>("zeroPoint_K", "β", units::kelvin);
 
+constexpr auto loopVoltage = number<Voltage>("loopVoltage_V", "U", units::volt);
+constexpr auto part = number<Resistance>("part_ohm", "R", units::ohm);
+
+constexpr auto jouleIntegral = result<JouleIntegral>("jouleIntegral_A2s", "I^2t", units::ampereSquaredSecond);
+constexpr auto totalEnergy = result<physics::Energy>("totalEnergy_J", "W", units::joule);
+constexpr auto partEnergy = result<physics::Energy>("partEnergy_J", "W_R", units::joule);
 constexpr auto longest = result<Time>("longestTime_s", "t_max", units::second);
 constexpr auto largest = result<Current>("largestCurrent_A", "I_max", units::ampere);
 constexpr auto withstand = result<JouleIntegral>("withstand_A2s", "k^2S^2", units::ampereSquaredSecond);
@@ -118,10 +124,26 @@ Sum adiabaticFactorSum() {
         }};
 }
 
+Sum faultEnergy() {
+    return {.key = "fault-energy",
+            .inputs = {faultCurrent, duration, loopVoltage, part},
+            .results = {jouleIntegral, totalEnergy, partEnergy},
+            .example = "faultCurrent_A=4800 time_s=0.02 loopVoltage_V=240 part_ohm=0.01",
+            .work = [](const Given& given, const SumContext&) -> Outcome {
+                const JouleIntegral joules = physics::jouleIntegral(given[faultCurrent], given[duration]);
+                Answer answer;
+                answer.step("I^2 t", jouleIntegral, joules);
+                answer.step("W = U I t", totalEnergy,
+                            physics::sourceEnergy(given[loopVoltage], given[faultCurrent], given[duration]));
+                return answer.step("W_R = I^2 t R", partEnergy, physics::heatIn(given[part], joules));
+            }};
+}
+
 } // namespace
 
 std::vector<Sum> adiabaticSums() {
-    return {adiabaticSize(), adiabaticTime(), adiabaticCurrent(), withstandSum(), adiabaticFactorSum()};
+    return {adiabaticSize(), adiabaticTime(),      adiabaticCurrent(),
+            withstandSum(),  adiabaticFactorSum(), faultEnergy()};
 }
 
 } // namespace loopwright::sums

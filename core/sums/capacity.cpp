@@ -114,7 +114,7 @@ Sum overloadConditions() {
                 answer.step("I_n ≤ I_z = I_t C_a C_g C_i C_c n", capacity, carried,
                             ruleSource(context, "overload"));
                 answer.judge(Relation::AtLeast, carried, given[ratedCurrent], units::ampere, ratedVerdict);
-                const Current most = given[share] * carried;
+                const Current most = physics::largestOperatingCurrent(carried, given[share]);
                 answer.step("I_2 ≤ I_{2,max} = f_2 I_z", mostOperating, most,
                             ruleSource(context, "conventional"));
                 if (const auto current = given[operating])

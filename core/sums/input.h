@@ -192,8 +192,15 @@ constexpr ChoiceInput<E> choice(std::string_view key, std::string_view words, st
     input.preset = preset;
     return input;
 }
-constexpr NameInput name(std::string_view key, std::vector<std::string> (*options)(const SumContext&)) {
-    return {{.key = key, .kind = InputKind::Choice, .options = options}};
+/// `words` begin the phrases of its options where they have some.
+constexpr NameInput name(std::string_view key, std::vector<std::string> (*options)(const SumContext&),
+                         std::string_view words = {}, std::string_view preset = {}) {
+    return {{.key = key,
+             .kind = InputKind::Choice,
+             .required = preset.empty(),
+             .options = options,
+             .optionWords = words,
+             .preset = preset}};
 }
 constexpr FlagInput flag(std::string_view key) {
     return {{.key = key, .kind = InputKind::Flag, .required = false, .preset = "no"}};

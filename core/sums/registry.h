@@ -15,11 +15,15 @@ std::vector<Sum> loadSums();
 std::vector<Sum> loopSums();
 std::vector<Sum> longestRunSums();
 std::vector<Sum> faultSums();
+std::vector<Sum> supplySums();
+std::vector<Sum> deviceSums();
 std::vector<Sum> adiabaticSums();
 std::vector<Sum> capacitySums();
 std::vector<Sum> dropSums();
 std::vector<Sum> ringSums();
 std::vector<Sum> residualSums();
 std::vector<Sum> insulationSums();
+std::vector<Sum> motorSums();
+std::vector<Sum> thermalSums();
 
 } // namespace loopwright::sums

@@ -14,6 +14,9 @@ inline Standard nominalVoltage(const SumContext& context) {
 inline Standard smallestVoltageFactor(const SumContext& context) {
     return {context.rules.voltageFactorMin, context.rules.sourceOf("voltageFactorMin")};
 }
+inline Standard largestVoltageFactor(const SumContext& context) {
+    return {context.rules.voltageFactorMax, context.rules.sourceOf("voltageFactorMax")};
+}
 inline Standard largestTouchVoltage(const SumContext& context) {
     return {context.rules.touchVoltage.base(), context.rules.sourceOf("touchVoltage_V")};
 }

@@ -46,6 +46,7 @@ inline constexpr Unit kilowatt{"kW", "kW", Power::dimension, 1000};
 inline constexpr Unit kilovoltampere{"kVA", "kVA", Power::dimension, 1000}; ///< apparent power
 inline constexpr Unit megavoltampere{"MVA", "MVA", Power::dimension, 1e6};
 inline constexpr Unit horsepower{"hp", "hp", Power::dimension, 745.7}; ///< mechanical, 550 ft lbf/s
+inline constexpr Unit joule{"J", "J", Power::dimension + Time::dimension};
 inline constexpr Unit celsius{"°C", "degC", TemperatureDifference::dimension, 1, 1, true};
 inline constexpr Unit kelvin{"K", "K", TemperatureDifference::dimension};
 inline constexpr Unit ratio{"", "", Dimension{}};

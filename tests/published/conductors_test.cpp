@@ -6,6 +6,7 @@
 #include "core/physics/drop.h"
 #include "core/physics/heat.h"
 #include "core/physics/loop.h"
+#include "core/physics/overload.h"
 #include "core/reference/csv.h"
 #include "core/reference/reference_tables.h"
 #include "tests/published/comparison.h"
@@ -191,8 +192,8 @@ TEST(Conductors, AmbientFactorsFollowTheSquareRootLaw) {
                   if (row.text("standard") != "IEC 60364-5-52:2009" || (!ground && type != "ambient_air") ||
                       (!pvc && !xlpe))
                       return;
-                  const double limit = pvc ? 70 : 90, reference = ground ? 20 : 30;
-                  const double law = std::sqrt((limit - row.number("parameter")) / (limit - reference));
+                  const double law = physics::ambientFactor(celsius(pvc ? 70 : 90), celsius(ground ? 20 : 30),
+                                                            celsius(row.number("parameter")));
                   EXPECT_NEAR(law, row.number("factor"), 0.006)
                       << words << " " << row.text("parameter") << " degC";
                   comparison.count(std::abs(law - row.number("factor")) <= 0.006);

@@ -163,6 +163,8 @@ class Walk {
         compared_.insert(key);
         json printed = example_.at("published").at(key);
         json ours = results_.back().at(expression.is_string() ? expression : expression.at("result"));
+        if (expression.is_object() && expression.contains("item"))
+            ours = json(ours.at(expression.at("item").get<std::size_t>() - 1));
         if (expression.is_object() && expression.contains("times"))
             ours = eachTimes(ours, expression.at("times"));
         if (printed.is_array() && printed.size() == 1) printed = json(printed.front());

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/drop.h"
 #include "core/physics/fault.h"
+#include "core/physics/insulation.h"
 #include "core/physics/load.h"
+#include "core/physics/loop.h"
 #include "core/physics/overload.h"
 #include "core/physics/residual.h"
+#include "core/units/unit.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -26,6 +30,34 @@ RC_GTEST_PROP(Overload, NeededCapacityIsTheConverse, ()) {
     const int parallel = *rc::gen::inRange(1, 5);
     const Current tabulated = tabulatedCapacityNeeded(needed, {first, second}, parallel);
     RC_ASSERT(std::abs(correctedCapacity(tabulated, {first, second}, parallel) / needed - 1) < 1e-12);
+}
+
+TEST(Overload, ADeviceThatOperatesLateCountsForLessWiring) {
+    EXPECT_DOUBLE_EQ(conventionalCapacityFactor(2, 1.45), 0.725);
+    EXPECT_DOUBLE_EQ(conventionalCapacityFactor(1.45, 1.45), 1);
+    EXPECT_DOUBLE_EQ(largestOperatingCurrent(amperes(100), 1.45).base(), 145);
+}
+
+TEST(Overload, AmbientFactorIsOneAtTheReferenceAndZeroAtTheLimit) {
+    EXPECT_DOUBLE_EQ(ambientFactor(celsius(70), celsius(30), celsius(30)), 1);
+    EXPECT_DOUBLE_EQ(ambientFactor(celsius(70), celsius(30), celsius(70)), 0);
+    EXPECT_GT(ambientFactor(celsius(70), celsius(30), celsius(20)), 1);
+}
+
+TEST(Insulation, CircuitsTogetherReadLessThanTheWorst) {
+    const std::array circuits{megohms(5), megohms(10), megohms(10)};
+    EXPECT_DOUBLE_EQ(in(inParallel(circuits), units::megohm), 2.5);
+    EXPECT_DOUBLE_EQ(in(inParallel(std::array{megohms(7)}), units::megohm), 7);
+    EXPECT_DOUBLE_EQ(in(insulationOfLength(megohms(1), metres(10), metres(100)), units::megohm), 0.1);
+}
+
+TEST(Loop, TheConventionalRunHalvesWithAThinnerReturn) {
+    const auto run = [](double ratio) {
+        return conventionalLongestRun(volts(230), 0.8, squareMillimetres(1.5), ratio, Resistivity(0.023),
+                                      amperes(140));
+    };
+    EXPECT_NEAR(run(1).base(), 42.9, 0.05);
+    EXPECT_NEAR(run(3) / run(1), 0.5, 1e-12);
 }
 
 TEST(Fault, CurrentFollowsOhm) {

@@ -16,6 +16,7 @@ RC_GTEST_PROP(Heat, SizeTimeAndWithstandAreOneEquation, ()) {
     const CrossSection size = adiabaticSize(jouleIntegral(current, time), k);
     RC_ASSERT(std::abs(withstand(k, size) / jouleIntegral(current, time) - 1) < 1e-12);
     RC_ASSERT(std::abs(permissibleTime(k, size, current) / time - 1) < 1e-12);
+    RC_ASSERT(std::abs(permissibleCurrent(k, size, time) / current - 1) < 1e-12);
 }
 
 TEST(Heat, FactorGrowsWithTheRoomLeftForHeating) {
