@@ -15,6 +15,10 @@
 
 namespace loopwright {
 
+inline constexpr std::size_t gradeCount = 4;
+/// What an office's local scheme calls each grade, by Grade; empty: nothing is printed beside ours.
+using OfficeLabels = std::array<QString, gradeCount>;
+
 /// Everything a report is made from. What it refers to must outlive the making of the report, not the report
 /// itself.
 struct ReportInput {
@@ -25,8 +29,7 @@ struct ReportInput {
     const Words& words;      ///< of the report's language, which need not be the screen's
     const Clock& clock;      ///< for "printed on" while it is not issued
     PhotoSource photos = {}; ///< the pictures' bytes by digest; where they are not at hand the report says so
-    /// What the office's local scheme calls each grade, by Grade; empty: nothing is printed beside ours.
-    std::array<QString, 4> officeLabels = {};
+    OfficeLabels officeLabels = {};
 };
 
 } // namespace loopwright

@@ -5,6 +5,7 @@
 #include "app/window/report_page.h"
 
 #include <QPrinter>
+#include <QSettings>
 #include <QStackedWidget>
 
 namespace loopwright {
@@ -22,13 +23,18 @@ Report ReportDesk::make(const OpenBook& book) const {
         return bytes.isEmpty() ? std::nullopt : std::optional(bytes.toStdString());
     };
     return composeReport({view.installation, view.assessment, *view.tables, *view.rules,
-                          around_.appearance.words, around_.clock, photos});
+                          around_.appearance.words, around_.clock, photos, officeLabelsIn(around_.settings)});
 }
 
 void ReportDesk::show(const OpenBook& book, const QList<QAction*>& actions) {
     close();
-    page_ = new ReportPage(around_.appearance, make(book), actions);
+    page_ = new ReportPage(around_.appearance, officeLabelsIn(around_.settings), actions);
+    page_->show(make(book));
     connect(page_, &ReportPage::closed, this, &ReportDesk::closeWanted);
+    connect(page_, &ReportPage::labelled, this, [this, &book](const OfficeLabels& labels) {
+        keepOfficeLabels(around_.settings, labels);
+        page_->show(make(book));
+    });
     pages_.addWidget(page_);
     pages_.setCurrentWidget(page_);
     page_->setFocus();

@@ -24,7 +24,7 @@ class ReportDesk final : public QObject {
     /// `pages` holds the page while it is shown; `window` is what questions are asked over. All outlive this.
     ReportDesk(const WindowSurroundings& surroundings, QStackedWidget& pages, QWidget& window);
 
-    /// `actions` are shown as buttons above the report.
+    /// `actions` are shown as buttons above the report. The book stays open while the page is shown.
     void show(const OpenBook& book, const QList<QAction*>& actions);
     /// Puts the page away, if there is one.
     void close();

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int circuitHeight = 22;
 constexpr int headingHeight = 20;
-constexpr int usualCircuitWidth = 108, leastCircuitWidth = 84;
+constexpr int leastCircuitWidth = 108;
 constexpr int margin = 8;
 
 /// Groups that a person may hide. What a row is called and how it is judged always stay.
@@ -120,31 +120,31 @@ void SheetView::layOutRows() {
 }
 
 int SheetView::widthOf(int column, Room room) const {
-    const bool isUsual = room == Room::Usual;
-    if (sheetColumn(column).id == SheetColumnId::Circuit)
-        return appearance_.type.scaled(isUsual ? usualCircuitWidth : leastCircuitWidth);
+    if (sheetColumn(column).id == SheetColumnId::Circuit) return appearance_.type.scaled(leastCircuitWidth);
     // A figure is never cut: a column is as wide as what it has to say.
-    int width = isUsual ? appearance_.type.scaled(sheetColumn(column).width)
-                        : static_cast<SheetHeader*>(horizontalHeader())->neededWidth(column);
+    int width = room == Room::Usual ? appearance_.type.scaled(sheetColumn(column).width)
+                                    : static_cast<SheetHeader*>(horizontalHeader())->neededWidth(column);
     for (int row = 0; row < model_.rowCount(); ++row)
         width = std::max(width, delegate_->neededWidth(model_.index(row, column)));
     return width;
 }
 
-/// Whether the further readings find room beside what stands anyway.
-bool SheetView::fitsMore() const {
+/// Whether a group finds room beside what stands anyway: ring readings before the further ones.
+bool SheetView::fits(SheetGroup wanted, Room room) const {
     int needed = 0;
     for (int column = 0; column < columnCount(); ++column) {
         const SheetGroup group = sheetColumn(column).group;
-        if (group == SheetGroup::More || isShown(group)) needed += widthOf(column, Room::Usual);
+        const bool comesLater = wanted == SheetGroup::Ring && group == SheetGroup::More;
+        if (group == wanted || (!comesLater && isShown(group))) needed += widthOf(column, room);
     }
     return needed <= viewport()->width();
 }
 
 bool SheetView::isShown(SheetGroup group) const {
     if (const auto chosen = choices_.find(group); chosen != choices_.end()) return chosen->second;
-    if (group == SheetGroup::Ring) return model_.hasRings();
-    return group != SheetGroup::More || fitsMore();
+    // A verdict pushed out of sight would cost more than ring readings that the head offers.
+    if (group == SheetGroup::Ring) return model_.hasRings() && fits(group, Room::Least);
+    return group != SheetGroup::More || fits(group, Room::Usual);
 }
 
 void SheetView::setShown(SheetGroup group, bool shown) {

@@ -20,8 +20,8 @@ class SheetView final : public QTableView {
     /// Both outlive the view.
     SheetView(const Appearance& appearance, SheetModel& model, QWidget* parent = nullptr);
 
-    /// Whether a group of columns is shown: as the person chose, otherwise the ring readings where the board
-    /// has rings and the further readings where there is room.
+    /// Whether a group of columns is shown: as the person chose, otherwise the ring readings of a board
+    /// with rings and the further readings where there is room.
     bool isShown(SheetGroup group) const;
     void setShown(SheetGroup group, bool shown);
     /// What the person chose, for the settings; groups without a choice are left out.
@@ -66,7 +66,7 @@ class SheetView final : public QTableView {
     void placeFrozen();
     /// As wide as the look has it, or only as wide as heads and figures need.
     enum class Room : std::uint8_t { Usual, Least };
-    bool fitsMore() const;
+    bool fits(SheetGroup wanted, Room room) const;
     int widthOf(int column, Room room) const;
     int takenBy(Room room) const;
     void offerGroups(const QPoint& globalPosition);

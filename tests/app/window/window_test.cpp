@@ -17,9 +17,12 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QLineEdit>
+#include <QProcess>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QToolButton>
 #include <QTreeView>
 
 namespace loopwright {
@@ -88,6 +91,13 @@ class WindowTest : public testing::Test {
     void go(Id circuit, SheetColumnId column) {
         window.area().goTo({RecordKind::Circuit, circuit});
         sheet().setCurrentIndex(sheet().currentIndex().siblingAtColumn(indexOf(column)));
+    }
+    static std::string textOfPdf(const QString& path) {
+        QProcess process;
+        process.start(QStringLiteral("pdftotext"), {path, QStringLiteral("-")});
+        EXPECT_TRUE(process.waitForFinished());
+        EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+        return QString::fromUtf8(process.readAllStandardOutput()).simplified().toStdString();
     }
     void picture(const char* name) {
         const QDir directory(QStringLiteral(LOOPWRIGHT_PICTURES_DIR));
@@ -285,6 +295,26 @@ TEST_F(WindowTest, TheReportIsShownAndWritten) {
     key(Qt::Key_Escape);
     EXPECT_EQ(window.reportPage(), nullptr);
     EXPECT_TRUE(window.area().isVisible());
+}
+
+TEST_F(WindowTest, LabelsOfTheLocalSchemeArePrintedBesideOursAndKept) {
+    openDemo();
+    window.action(ActionId::ShowReport).trigger();
+    ASSERT_NE(window.reportPage(), nullptr);
+    QLineEdit& field = window.reportPage()->labels().field(Grade::PutRight);
+    EXPECT_FALSE(field.isVisible());
+    for (auto* button : window.reportPage()->findChildren<QToolButton*>())
+        if (button->isCheckable()) button->click();
+    ASSERT_TRUE(field.isVisible());
+    field.setFocus();
+    press("second class ");
+    picture("window-report-labels.png");
+    key(Qt::Key_Tab);
+    EXPECT_EQ(officeLabelsIn(settings)[static_cast<std::size_t>(Grade::PutRight)], "second class");
+
+    answers.pdf = folder.filePath(QStringLiteral("labelled.pdf"));
+    window.action(ActionId::WritePdf).trigger();
+    EXPECT_THAT(textOfPdf(answers.pdf), testing::HasSubstr("The local scheme says: second class."));
 }
 
 TEST_F(WindowTest, LooksLightAndDark) {

@@ -199,7 +199,12 @@ TEST_F(SheetTest, GroupsAreHiddenAndShownAgain) {
     EXPECT_FALSE(sheet.isColumnHidden(indexOf(SheetColumnId::Sizes)));
 }
 
-TEST_F(SheetTest, RingReadingsAreShownWhereThereAreRings) {
+TEST_F(SheetTest, RingReadingsAreShownWhereThereAreRingsAndRoom) {
+    sheet.resize(640, 500);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(sheet.isShown(SheetGroup::Ring)) << "no room";
+    sheet.resize(1000, 500);
+    QCoreApplication::processEvents();
     EXPECT_TRUE(sheet.isShown(SheetGroup::Ring));
     EXPECT_EQ(sheet.horizontalScrollBar()->maximum(), 0) << "closer together, all of it is in sight";
     bench.installation.circuits[2].topology = Topology::Radial;
