@@ -61,7 +61,7 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
                        }))
   , goTo_(new GoToField(around_.appearance))
   , desk_(new ReportDesk(around_, *pages_, *this)) {
-    setWindowIcon(windowIcon());
+    setWindowIcon(loopwright::windowIcon()); // a widget has a function of the same name
     makeActions();
     setMenuWidget(makeCommandBar());
     pages_->addWidget(start_);

@@ -145,7 +145,7 @@ constexpr std::array table{
     Phrase{"sum.input.tableSizes_mm2", LOOPWRIGHT_PHRASE("Phrases", "Rows of the table: sizes"), ""},
     Phrase{"sum.input.tabulatedCapacity_A", LOOPWRIGHT_PHRASE("Phrases", "Tabulated capacity"), ""},
     Phrase{"sum.input.temperatureFactor",
-           LOOPWRIGHT_PHRASE("Phrases", "Factor for the conductors' temperature"), ""},
+           LOOPWRIGHT_PHRASE("Phrases", "Factor for the conductors’ temperature"), ""},
     Phrase{"sum.input.threePhase", LOOPWRIGHT_PHRASE("Phrases", "Three-phase"), ""},
     Phrase{"sum.input.threePhaseFactor",
            LOOPWRIGHT_PHRASE("Phrases", "Three-phase current, in line-to-neutral ones"), ""},

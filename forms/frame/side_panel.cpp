@@ -23,7 +23,8 @@ void SidePanel::setFloating(bool floating) {
     if (floating == floating_) return place();
     floating_ = floating;
     if (floating) {
-        usualWidth_ = std::max(panel_.width(), panel_.minimumWidth());
+        // A panel that was never laid out has no width worth keeping.
+        if (panel_.isVisible()) usualWidth_ = std::max(panel_.width(), panel_.minimumWidth());
         panel_.setParent(splitter_.parentWidget());
         panel_.hide();
     } else {

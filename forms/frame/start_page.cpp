@@ -143,6 +143,7 @@ QWidget* StartPage::makeMain() {
     column->addWidget(said_);
     column->addWidget(recentHint_);
     column->addWidget(recent_, 1);
+    column->addStretch(); // where there are no books yet
     return page;
 }
 
@@ -156,7 +157,7 @@ QWidget* StartPage::makeSide() {
     auto* about = new QHBoxLayout;
     about->setSpacing(14);
     auto* sign = new QLabel;
-    sign->setPixmap(windowIcon().pixmap(signSide, signSide));
+    sign->setPixmap(loopwright::windowIcon().pixmap(signSide, signSide));
     auto* words = new QVBoxLayout;
     words->setSpacing(1);
     auto* name = new RoleLabel(appearance_, ScreenText::PageTitle, &Look::ink);

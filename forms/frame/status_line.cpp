@@ -60,16 +60,38 @@ void StatusLine::show(const SiteViewPtr& view, const BookState& book) {
                                       .arg(words.number(std::int64_t{progress.done}),
                                            words.number(std::int64_t{progress.needed}))
                                 : QString());
-    for (RoleLabel* label : {saved_, journal_, rules_, instrument_, readings_})
-        label->setVisible(!label->notation().isEmpty());
+    fit();
+}
+
+/// What says nothing is left out, and where the line is too short what matters least at this moment.
+void StatusLine::fit() {
+    int needed = 2 * side;
+    const auto all = {saved_, journal_, rules_, instrument_, cell_, readings_};
+    for (RoleLabel* label : all) {
+        const bool speaks = !label->notation().isEmpty();
+        label->setVisible(speaks);
+        if (speaks) needed += label->sizeHint().width() + gap;
+    }
+    for (RoleLabel* label : {journal_, instrument_, rules_, saved_, readings_}) {
+        if (needed <= width()) return;
+        if (label->isHidden()) continue;
+        label->hide();
+        needed -= label->sizeHint().width() + gap;
+    }
 }
 
 void StatusLine::describeCell(const QString& description) {
-    cell_->setNotation(description);
+    say(description);
 }
 
 void StatusLine::say(const QString& sentence) {
     cell_->setNotation(sentence);
+    fit();
+}
+
+void StatusLine::resizeEvent(QResizeEvent* event) {
+    RoleFrame::resizeEvent(event);
+    fit();
 }
 
 } // namespace loopwright

@@ -26,7 +26,11 @@ class StatusLine final : public RoleFrame {
     void say(const QString& sentence);
     QString said() const { return cell_->notation(); }
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    void fit();
     const Appearance& appearance_;
     RoleLabel* saved_;
     RoleLabel* journal_;

@@ -299,7 +299,7 @@ void WorkArea::toObservations() {
 }
 
 void WorkArea::toSheet() {
-    if (!isSheetShown() || place_.kind != RecordKind::Board) showInMiddle(sheet_);
+    if (!isSheetShown() || place_ != Subject{RecordKind::Board, board_}) showInMiddle(sheet_);
     sheet_->setFocus();
 }
 

@@ -26,10 +26,14 @@ InspectionColumn columnOf(const QModelIndex& index) {
 }
 
 QMargins padding(const QModelIndex& index) {
-    return {columnOf(index) == InspectionColumn::Item ? leftPadding : sidePadding, 2, sidePadding, 3};
+    return {textLeft(columnOf(index)), 2, sidePadding, 3};
 }
 
 } // namespace
+
+int textLeft(InspectionColumn column) {
+    return column == InspectionColumn::Item ? leftPadding : sidePadding;
+}
 
 InspectionDelegate::InspectionDelegate(const Appearance& appearance, InspectionModel& model, QObject* parent)
   : QStyledItemDelegate(parent)

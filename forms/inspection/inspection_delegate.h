@@ -2,13 +2,16 @@
 #pragma once
 
 #include "forms/frame/appearance.h"
+#include "forms/inspection/inspection_model.h"
 
 #include <QStyledItemDelegate>
 
 namespace loopwright {
 
 class CellEditor;
-class InspectionModel;
+
+/// How far the texts of a column stand from its left edge.
+int textLeft(InspectionColumn column);
 
 /// Draws items, results and remarks, and takes a remark that is typed.
 class InspectionDelegate final : public QStyledItemDelegate {

@@ -11,15 +11,41 @@
 namespace loopwright {
 namespace {
 
-constexpr int outcomeWidth = 168;
+constexpr int outcomeWidth = 186;
 constexpr int headHeight = 20;
 constexpr int margin = 14;
 /// Of what the outcome leaves, the item takes this share and the remark the rest.
-constexpr double itemShare = 0.66;
+constexpr double itemShare = 0.7;
 
 int at(InspectionColumn column) {
     return static_cast<int>(column);
 }
+
+/// Heads that stand over their texts.
+class InspectionHeader final : public QHeaderView {
+  public:
+    InspectionHeader(const Appearance& appearance, QWidget* parent)
+      : QHeaderView(Qt::Horizontal, parent)
+      , appearance_(appearance) {
+        setSectionResizeMode(QHeaderView::Fixed);
+        setFixedHeight(appearance.type.scaled(headHeight));
+    }
+
+  protected:
+    void paintSection(QPainter* painter, const QRect& rect, int column) const override {
+        const Look& look = appearance_.look();
+        painter->fillRect(rect, look.header);
+        painter->fillRect(QRect(rect.left(), rect.bottom(), rect.width(), 1), look.line);
+        painter->setFont(appearance_.type.screen(ScreenText::Note));
+        painter->setPen(look.inkSoft);
+        painter->drawText(rect.adjusted(textLeft(static_cast<InspectionColumn>(column)), 0, 0, -1),
+                          Qt::AlignVCenter | Qt::AlignLeft,
+                          model()->headerData(column, Qt::Horizontal).toString());
+    }
+
+  private:
+    const Appearance& appearance_;
+};
 
 } // namespace
 
@@ -32,11 +58,7 @@ InspectionView::InspectionView(const Appearance& appearance, InspectionModel& mo
     setAccessibleName(tr("Inspection"));
     verticalHeader()->hide();
     verticalHeader()->setMinimumSectionSize(1);
-    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    horizontalHeader()->setFont(appearance.type.screen(ScreenText::Note));
-    horizontalHeader()->setFixedHeight(appearance.type.scaled(headHeight));
-    horizontalHeader()->setHighlightSections(false);
+    setHorizontalHeader(new InspectionHeader(appearance, this));
     setShowGrid(false);
     setFrameShape(QFrame::NoFrame);
     setSelectionMode(SingleSelection);

@@ -217,7 +217,7 @@ void drawMenuBarItem(QPainter& painter, const QStyleOptionMenuItem& option, cons
     const bool chosen = option.state & (QStyle::State_Selected | QStyle::State_Sunken);
     painter.fillRect(option.rect, chosen ? look.selection : look.window);
     painter.setPen(isEnabled(option) ? look.ink : look.inkFaint);
-    painter.drawText(option.rect, Qt::AlignCenter | Qt::TextShowMnemonic | Qt::TextSingleLine, option.text);
+    painter.drawText(option.rect, Qt::AlignCenter | Qt::TextHideMnemonic | Qt::TextSingleLine, option.text);
 }
 
 void drawSelection(QPainter& painter, const QRect& row, bool bar, const Look& look) {

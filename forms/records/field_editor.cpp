@@ -4,7 +4,6 @@
 #include "forms/frame/appearance.h"
 #include "forms/look/style.h"
 
-#include <QAbstractTextDocumentLayout>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -12,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -80,8 +80,7 @@ QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOp
         paragraphs_->setTabChangesFocus(true);
         paragraphs_->document()->setDocumentMargin(paragraphMargin);
         paragraphs_->setFixedWidth(appearance_.type.scaled(textWidth));
-        connect(paragraphs_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged,
-                this, &FieldEditor::fitParagraphs);
+        connect(paragraphs_, &QPlainTextEdit::textChanged, this, &FieldEditor::fitParagraphs);
         fitParagraphs();
         return paragraphs_;
     }
@@ -95,11 +94,13 @@ QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOp
 
 /// As high as its text, in whole lines; longer texts scroll.
 void FieldEditor::fitParagraphs() {
-    const int lines =
-        std::clamp(static_cast<int>(paragraphs_->document()->size().height()), leastLines, mostLines);
-    const int height = lines * paragraphs_->fontMetrics().lineSpacing() +
-                       2 * static_cast<int>(paragraphMargin) + 2 * paragraphs_->frameWidth();
-    if (paragraphs_->height() != height) paragraphs_->setFixedHeight(height);
+    const QFontMetrics metrics(paragraphs_->font());
+    const int edge = static_cast<int>(paragraphMargin) + paragraphs_->frameWidth();
+    const int bar = paragraphs_->style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    const QRect room(0, 0, appearance_.type.scaled(textWidth) - 2 * edge - bar, QWIDGETSIZE_MAX);
+    const int needed = metrics.boundingRect(room, Qt::TextWordWrap, paragraphs_->toPlainText()).height();
+    const int least = leastLines * metrics.lineSpacing(), most = mostLines * metrics.lineSpacing();
+    paragraphs_->setFixedHeight(std::clamp(needed, least, most) + 2 * edge);
 }
 
 QString FieldEditor::shownText() const {

@@ -173,7 +173,8 @@ void SheetView::layOutColumns() {
         const bool shown = isShown(group);
         setColumnHidden(column, !shown);
         frozen_->setColumnHidden(column, column >= frozenColumns);
-        if (!shown && !std::ranges::count(hidden, group)) hidden.push_back(group);
+        const bool isWanted = group != SheetGroup::Ring || model_.hasRings();
+        if (!shown && isWanted && !std::ranges::count(hidden, group)) hidden.push_back(group);
     }
     // Closer together before anything goes out of sight; what is left over goes to the names.
     const Room room = takenBy(Room::Usual) <= viewport()->width() ? Room::Usual : Room::Least;

@@ -5,6 +5,8 @@
 #include "forms/frame/work_area.h"
 #include "forms/inspection/inspection_page.h"
 #include "forms/inspection/inspection_view.h"
+#include "forms/look/style.h"
+#include "forms/observations/observation_strip.h"
 #include "forms/places/go_to.h"
 #include "forms/places/places_panel.h"
 #include "forms/reasons/reasons_panel.h"
@@ -18,7 +20,9 @@
 #include <QDir>
 #include <QFile>
 #include <QLineEdit>
+#include <QListView>
 #include <QProcess>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -204,6 +208,17 @@ TEST_F(WindowTest, ARecordOpensInItsFormAndEscLeadsBack) {
     EXPECT_FALSE(window.area().isSheetShown());
     EXPECT_EQ(window.area().form().kind(), RecordKind::Circuit);
     picture("window-circuit.png");
+    const auto look = [&](RecordKind kind, Id id, const char* name) {
+        window.area().goTo({kind, id});
+        picture(name);
+    };
+    look(RecordKind::Supply, site().supplies.front().id, "window-supply.png");
+    look(RecordKind::Visit, site().visits.back().id, "window-visit.png");
+    look(RecordKind::Equipment, site().equipment.front().id, "window-equipment.png");
+    look(RecordKind::Observation, site().observations.back().id, "window-observation.png");
+    look(RecordKind::Instrument, site().instruments.back().id, "window-instrument.png");
+    window.action(ActionId::OpenBoard).trigger();
+    picture("window-board.png");
     window.action(ActionId::ToSheet).trigger();
     EXPECT_TRUE(window.area().isSheetShown());
     window.action(ActionId::OpenSite).trigger();
@@ -281,6 +296,72 @@ TEST_F(WindowTest, ANarrowWindowLaysReasonsAndPlacesOverTheSheet) {
     EXPECT_TRUE(window.area().places().isVisible());
 }
 
+TEST_F(WindowTest, VeryNarrowTheStripIsItsCountUntilItIsUsed) {
+    openDemo();
+    window.resize(860, 700);
+    QCoreApplication::processEvents();
+    ObservationStrip& strip = window.area().strip();
+    EXPECT_TRUE(strip.isFolded());
+    EXPECT_LE(strip.height(), 40);
+    picture("window-very-narrow.png");
+    window.area().toSheet();
+    key(Qt::Key_F5);
+    EXPECT_FALSE(strip.isFolded());
+    EXPECT_EQ(QApplication::focusWidget(), &strip.list());
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(strip.isFolded());
+    window.resize(1366, 768);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(strip.isFolded());
+}
+
+TEST_F(WindowTest, ThePanelsAreAsWideAsTheLookHasThemHoweverTheBookCameIn) {
+    QCoreApplication::processEvents(); // the start page is laid out first
+    openDemo();
+    EXPECT_EQ(window.area().places().width(), 200);
+    EXPECT_EQ(window.area().reasons().width(), 372);
+}
+
+TEST_F(WindowTest, WalkingThroughPlacesKeepsTheKeyboardThereAndReasonsFollows) {
+    openDemo();
+    key(Qt::Key_F2);
+    ReasonsModel& reasons = window.area().reasons().model();
+    EXPECT_EQ(reasons.subject(), (Subject{RecordKind::Board, window.area().board()}));
+    key(Qt::Key_Up);
+    EXPECT_EQ(QApplication::focusWidget(), &window.area().places().tree());
+    EXPECT_EQ(reasons.subject(), (Subject{RecordKind::Supply, site().supplies.front().id}));
+    EXPECT_EQ(window.area().form().kind(), RecordKind::Supply);
+    key(Qt::Key_Down);
+    EXPECT_TRUE(window.area().isSheetShown());
+    key(Qt::Key_Return);
+    EXPECT_EQ(QApplication::focusWidget(), &sheet());
+    EXPECT_EQ(reasons.subject(), (Subject{RecordKind::Circuit, sheet().currentCircuit()}));
+}
+
+TEST_F(WindowTest, GoingToACircuitTakesPlacesAndTheStripAlong) {
+    openDemo();
+    const Circuit& last = site().circuits.back();
+    ASSERT_NE(last.board, window.area().board());
+    go(last.id, SheetColumnId::Loop);
+    EXPECT_EQ(window.area().board(), last.board);
+    const auto* place = static_cast<const PlacesModel*>(window.area().places().tree().model());
+    EXPECT_EQ(place->subjectAt(window.area().places().tree().currentIndex()),
+              (Subject{RecordKind::Board, last.board}));
+    EXPECT_EQ(window.area().reasons().model().subject(), (Subject{RecordKind::Circuit, last.id}));
+}
+
+TEST_F(WindowTest, EscapeLeavesAFormOnceThereIsNothingToTakeBack) {
+    openDemo();
+    key(Qt::Key_E, Qt::ControlModifier);
+    ASSERT_FALSE(window.area().isSheetShown());
+    press("x");
+    key(Qt::Key_Escape);
+    EXPECT_FALSE(window.area().isSheetShown()) << "the first takes back what was typed";
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(window.area().isSheetShown());
+    EXPECT_EQ(QApplication::focusWidget(), &sheet());
+}
+
 TEST_F(WindowTest, TheReportIsShownAndWritten) {
     openDemo();
     window.action(ActionId::ShowReport).trigger();
@@ -315,6 +396,24 @@ TEST_F(WindowTest, LabelsOfTheLocalSchemeArePrintedBesideOursAndKept) {
     answers.pdf = folder.filePath(QStringLiteral("labelled.pdf"));
     window.action(ActionId::WritePdf).trigger();
     EXPECT_THAT(textOfPdf(answers.pdf), testing::HasSubstr("The local scheme says: second class."));
+}
+
+TEST_F(WindowTest, LargerTypeTakesItsRoomFromThePanels) {
+    Appearance large{QLocale::c(), 1.3};
+    MainWindow other{{large, knowledge, clock, ids, {"Inspector 1"}, answers, settings}};
+    other.resize(1366, 768);
+    other.show();
+    other.action(ActionId::TakeIn).trigger();
+    ASSERT_NE(other.book(), nullptr);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(other.area().reasons().isVisible()) << "1366 px are less than 1200 px of this type";
+    EXPECT_EQ(other.area().sheet().horizontalScrollBar()->maximum(), 0);
+    const QDir directory(QStringLiteral(LOOPWRIGHT_PICTURES_DIR));
+    EXPECT_TRUE(other.grab().save(directory.filePath(QStringLiteral("window-large.png"))));
+    other.action(ActionId::Inspect).trigger();
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(other.grab().save(directory.filePath(QStringLiteral("window-large-inspection.png"))));
+    applyLook(*qApp, appearance.look(), appearance.type);
 }
 
 TEST_F(WindowTest, LooksLightAndDark) {
