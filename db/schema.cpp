@@ -33,8 +33,10 @@ std::int32_t applicationId(SQLite::Database& database) {
 }
 
 void bringUpToDate(SQLite::Database& database) {
-    for (int version = schemaVersion(database) + 1; version <= latestSchemaVersion(); ++version) {
+    while (schemaVersion(database) < latestSchemaVersion()) {
         SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        const int version = schemaVersion(database) + 1; // another program may have been quicker
+        if (version > latestSchemaVersion()) return;
         database.exec(std::string(embeddedFile(scripts(), fmt::format("{}.sql", version))));
         database.exec(fmt::format("PRAGMA application_id = {}; PRAGMA user_version = {}",
                                   workbookApplicationId, version));

@@ -15,7 +15,8 @@ int latestSchemaVersion();
 /// The version of this file; 0 for a new one.
 int schemaVersion(SQLite::Database& database);
 std::int32_t applicationId(SQLite::Database& database);
-/// Runs the scripts of the versions that the file does not have yet, each in a transaction of its own.
+/// Runs the scripts of the versions that the file does not have yet, each in a transaction of its own. Where
+/// one is refused the file keeps the version that it had. Throws SQLite::Exception.
 void bringUpToDate(SQLite::Database& database);
 
 } // namespace loopwright

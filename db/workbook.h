@@ -68,7 +68,8 @@ class Workbook {
     /// Makes an empty workbook. Refuses a path where something is already.
     static tl::expected<Workbook, Message> create(const std::filesystem::path& path,
                                                   const Surroundings& surroundings);
-    /// Opens a workbook to read and write. Refuses what is not a workbook, what a newer program has written,
+    /// Opens a workbook to read and write; one that an older program has written is brought up to date first.
+    /// Refuses what is not a workbook, what a newer program has written,
     /// what may only be read, what is damaged, and what another program keeps to itself.
     static tl::expected<Workbook, Message> open(const std::filesystem::path& path,
                                                 const Surroundings& surroundings);

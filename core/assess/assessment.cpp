@@ -41,10 +41,10 @@ Assessment assess(const Installation& installation, Id visit, const ReferenceTab
         find(boardChecks(), context, findings);
         for (const Circuit* circuit : records.circuitsOf(board.id)) {
             const CircuitContext circuitContext = records.forCircuit(context, *circuit);
-            if (circuit->use == CircuitUse::Spare)
-                findings.push_back(checkCompleteness(circuitContext));
-            else
+            if (isInUse(*circuit))
                 find(circuitChecks(), circuitContext, findings);
+            else
+                findings.push_back(checkCompleteness(circuitContext));
         }
     }
     return assessment;

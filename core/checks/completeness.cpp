@@ -33,9 +33,9 @@ Finding completeness(const VisitContext& visit, const Record& record, const Read
 
 /// Whether every reading that this kind of circuit needs is there.
 Finding checkCompleteness(const CircuitContext& context) {
-    if (context.circuit.use == CircuitUse::Spare)
+    if (!isInUse(context.circuit))
         return Worksheet(phrasing<"completeness">, context, {RecordKind::Circuit, context.circuit.id})
-            .doesNotApply("check.spare");
+            .doesNotApply(context.circuit.takenOut ? "check.taken-out" : "check.spare");
     return completeness(context, context.circuit, context.reading);
 }
 

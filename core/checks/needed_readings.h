@@ -41,11 +41,12 @@ NeededReading needed(const Reading* reading, TestOutcome Reading::*member, std::
 
 } // namespace detail
 
-/// Calls `visit` with each reading that a circuit needs; none for a spare way.
+/// Calls `visit` with each reading that a circuit needs; none for a spare way and for what is taken out of
+/// use.
 template <class Visitor>
 void forEachNeeded(const Circuit& circuit, const CircuitReading* reading, Visitor&& visit) {
     using R = CircuitReading;
-    if (circuit.use == CircuitUse::Spare) return;
+    if (!isInUse(circuit)) return;
     if (circuit.topology == Topology::Ring) {
         visit(detail::needed(reading, &R::ringLine, "ringLine_ohm"));
         visit(detail::needed(reading, &R::ringNeutral, "ringNeutral_ohm"));

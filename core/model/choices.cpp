@@ -30,6 +30,12 @@ LOOPWRIGHT_CHOICES(Phases, "phases", choice(L1, "L1"), choice(L2, "L2"), choice(
                    choice(Three, "three"))
 LOOPWRIGHT_CHOICES(CircuitUse, "circuit-use", choice(Sockets, "sockets"), choice(Fixed, "fixed"),
                    choice(Lighting, "lighting"), choice(Distribution, "distribution"), choice(Spare, "spare"))
+LOOPWRIGHT_CHOICES(EquipmentKind, "equipment-kind", choice(Unknown, "unknown"), choice(General, "general"),
+                   choice(Lighting, "lighting"), choice(SocketFed, "socket-fed"), choice(Cooker, "cooker"),
+                   choice(InductionHob, "induction-hob"), choice(InstantaneousHeater, "instantaneous-heater"),
+                   choice(StoredHeater, "stored-heater"), choice(SpaceHeating, "space-heating"),
+                   choice(FloorHeating, "floor-heating"), choice(Motor, "motor"), choice(Drive, "drive"),
+                   choice(EvCharging, "ev-charging"), choice(PvInverter, "pv-inverter"))
 LOOPWRIGHT_CHOICES(Topology, "topology", choice(Radial, "radial"), choice(Ring, "ring"))
 LOOPWRIGHT_CHOICES(Material, "material", choice(Copper, "copper"), choice(Aluminium, "aluminium"))
 LOOPWRIGHT_CHOICES(Insulation, "insulation", choice(Pvc70, "pvc-70"), choice(Xlpe90, "xlpe-90"))
@@ -42,6 +48,8 @@ LOOPWRIGHT_CHOICES(InstallationMethod, "method", choice(Unknown, "unknown"), cho
 LOOPWRIGHT_CHOICES(ResidualType, "residual-type", choice(Unknown, "unknown"), choice(AC, "AC"),
                    choice(A, "A"), choice(F, "F"), choice(B, "B"))
 LOOPWRIGHT_CHOICES(ResidualDelay, "residual-delay", choice(General, "general"), choice(Delayed, "delayed"))
+LOOPWRIGHT_CHOICES(Occupancy, "occupancy", choice(Unknown, "unknown"), choice(Dwelling, "dwelling"),
+                   choice(SmallBusiness, "small-business"), choice(Lodging, "lodging"))
 LOOPWRIGHT_CHOICES(VisitKind, "visit-kind", choice(Periodic, "periodic"), choice(First, "first"),
                    choice(AfterAlteration, "after-alteration"))
 LOOPWRIGHT_CHOICES(VisitState, "visit-state", choice(Open, "open"), choice(Issued, "issued"))

@@ -20,6 +20,24 @@ enum class CircuitUse : std::uint8_t {
     Distribution, ///< feeds another board
     Spare,        ///< a way without a circuit
 };
+/// What equipment is, as far as published demand allowances and the kind of residual current that it can feed
+/// depend on it.
+enum class EquipmentKind : std::uint8_t {
+    Unknown,
+    General, ///< none of those below
+    Lighting,
+    SocketFed, ///< an appliance on a plug
+    Cooker,
+    InductionHob,
+    InstantaneousHeater, ///< heats water as it runs
+    StoredHeater,        ///< heats a cylinder of water
+    SpaceHeating,
+    FloorHeating,
+    Motor,
+    Drive, ///< a motor with a frequency converter
+    EvCharging,
+    PvInverter,
+};
 enum class Topology : std::uint8_t { Radial, Ring };
 enum class Material : std::uint8_t { Copper, Aluminium };
 enum class Insulation : std::uint8_t { Pvc70, Xlpe90 };
@@ -44,6 +62,13 @@ enum class InstallationMethod : std::uint8_t {
 };
 enum class ResidualType : std::uint8_t { Unknown, AC, A, F, B };
 enum class ResidualDelay : std::uint8_t { General, Delayed };
+/// The kind of premises, as the columns of published demand allowances part them.
+enum class Occupancy : std::uint8_t {
+    Unknown,
+    Dwelling,
+    SmallBusiness, ///< shops, offices, small workshops
+    Lodging,       ///< hotels, guest houses
+};
 enum class VisitKind : std::uint8_t { Periodic, First, AfterAlteration };
 enum class VisitState : std::uint8_t { Open, Issued };
 /// A test that is passed or not, without a figure.

@@ -51,6 +51,7 @@ std::span<const Field<Site>> fieldsOf<Site>() {
         field<Site, &Site::address>(longText("address")),
         field<Site, &Site::client>(text("client")),
         field<Site, &Site::premises>(text("premises")),
+        field<Site, &Site::occupancy>(option<Occupancy>("occupancy")),
         field<Site, &Site::notes>(longText("notes")),
     };
     return fields;
@@ -70,6 +71,7 @@ std::span<const Field<Supply>> fieldsOf<Supply>() {
         field<Supply, &Supply::tails>(size("tails_mm2", units::squareMillimetre)),
         field<Supply, &Supply::earthingConductor>(size("earthingConductor_mm2", units::squareMillimetre)),
         field<Supply, &Supply::mainBonding>(size("mainBonding_mm2", units::squareMillimetre)),
+        field<Supply, &Supply::demand>(reading("demand_A", units::ampere)),
         field<Supply, &Supply::earthedBy>(text("earthedBy")),
         field<Supply, &Supply::notes>(longText("notes")),
     };
@@ -113,6 +115,15 @@ std::span<const Field<Circuit>> fieldsOf<Circuit>() {
         field<Circuit, &Circuit::device, &Device::ratedCurrent>(size("device.ratedCurrent_A", units::ampere)),
         field<Circuit, &Circuit::device, &Device::breakingCapacity>(
             size("device.breakingCapacity_kA", units::kiloampere)),
+        field<Circuit, &Circuit::device, &Device::thermalSetting>(
+            size("device.thermalSetting_A", units::ampere)),
+        field<Circuit, &Circuit::device, &Device::thermalDelay>(size("device.thermalDelay_s", units::second)),
+        field<Circuit, &Circuit::device, &Device::shortTimeSetting>(
+            size("device.shortTimeSetting_A", units::ampere)),
+        field<Circuit, &Circuit::device, &Device::shortTimeDelay>(
+            reading("device.shortTimeDelay_s", units::second)),
+        field<Circuit, &Circuit::device, &Device::instantaneousSetting>(
+            size("device.instantaneousSetting_A", units::ampere)),
         field<Circuit, &Circuit::residual, &ResidualDevice::fitted>(text("residual.fitted")),
         field<Circuit, &Circuit::residual, &ResidualDevice::residualCurrent>(
             size("residual.residualCurrent_mA", units::milliampere)),
@@ -134,7 +145,11 @@ std::span<const Field<Circuit>> fieldsOf<Circuit>() {
         field<Circuit, &Circuit::wiring, &Wiring::insulatedLength>(
             reading("wiring.insulatedLength_m", units::metre)),
         field<Circuit, &Circuit::wiring, &Wiring::parallelConductors>(count("wiring.parallelConductors")),
+        field<Circuit, &Circuit::wiring, &Wiring::soilResistivity>(
+            size("wiring.soilResistivity_Km_per_W", units::kelvinMetrePerWatt)),
         field<Circuit, &Circuit::load>(reading("load_A", units::ampere)),
+        field<Circuit, &Circuit::demand>(reading("demand_A", units::ampere)),
+        field<Circuit, &Circuit::takenOut>(text("takenOut")),
         field<Circuit, &Circuit::outdoors>(text("outdoors")),
         field<Circuit, &Circuit::generalSockets>(text("generalSockets")),
         field<Circuit, &Circuit::notes>(longText("notes")),
@@ -147,6 +162,7 @@ std::span<const Field<Equipment>> fieldsOf<Equipment>() {
     static const std::array fields{
         field<Equipment, &Equipment::circuit>(owner("circuit", RecordKind::Circuit)),
         field<Equipment, &Equipment::name>(text("name")),
+        field<Equipment, &Equipment::kind>(option<EquipmentKind>("kind")),
         field<Equipment, &Equipment::count>(count("count")),
         field<Equipment, &Equipment::power>(reading("power_W", units::watt)),
         field<Equipment, &Equipment::ratedVoltage>(size("ratedVoltage_V", units::volt)),
@@ -192,6 +208,17 @@ std::span<const Field<Instrument>> fieldsOf<Instrument>() {
         field<Instrument, &Instrument::serial>(text("serial")),
         field<Instrument, &Instrument::measures>(text("measures")),
         field<Instrument, &Instrument::calibrationDue>(text("calibrationDue")),
+        field<Instrument, &Instrument::continuityUncertainty>(
+            size("continuityUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::insulationUncertainty>(
+            size("insulationUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::loopUncertainty>(size("loopUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::residualTimeUncertainty>(
+            size("residualTimeUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::electrodeUncertainty>(
+            size("electrodeUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::currentUncertainty>(
+            size("currentUncertainty_percent", units::percent)),
     };
     return fields;
 }
@@ -203,6 +230,7 @@ std::span<const Field<SupplyReading>> fieldsOf<SupplyReading>() {
         field<R, &R::visit>(owner("visit", RecordKind::Visit)),
         field<R, &R::supply>(owner("supply", RecordKind::Supply)),
         field<R, &R::externalLoopImpedance>(reading("externalLoopImpedance_ohm", units::ohm)),
+        field<R, &R::neutralLoopImpedance>(reading("neutralLoopImpedance_ohm", units::ohm)),
         field<R, &R::prospectiveFaultCurrent>(reading("prospectiveFaultCurrent_kA", units::kiloampere)),
         field<R, &R::electrodeResistance>(reading("electrodeResistance_ohm", units::ohm)),
         field<R, &R::voltage>(reading("voltage_V", units::volt)),
@@ -220,12 +248,14 @@ std::span<const Field<BoardReading>> fieldsOf<BoardReading>() {
         field<R, &R::visit>(owner("visit", RecordKind::Visit)),
         field<R, &R::board>(owner("board", RecordKind::Board)),
         field<R, &R::loopImpedance>(reading("loopImpedance_ohm", units::ohm)),
+        field<R, &R::neutralLoopImpedance>(reading("neutralLoopImpedance_ohm", units::ohm)),
         field<R, &R::prospectiveFaultCurrent>(reading("prospectiveFaultCurrent_kA", units::kiloampere)),
         field<R, &R::electrodeResistance>(reading("electrodeResistance_ohm", units::ohm)),
         field<R, &R::polarity>(option<TestOutcome>("polarity")),
         field<R, &R::phaseSequence>(option<TestOutcome>("phaseSequence")),
         field<R, &R::residualTime>(reading("residualTime_ms", units::millisecond)),
         field<R, &R::residualTimeFive>(reading("residualTimeFive_ms", units::millisecond)),
+        field<R, &R::residualHalf>(option<TestOutcome>("residualHalf")),
         field<R, &R::remark>(text("remark")),
     };
     return fields;
@@ -248,6 +278,7 @@ std::span<const Field<CircuitReading>> fieldsOf<CircuitReading>() {
         field<R, &R::prospectiveFaultCurrent>(reading("prospectiveFaultCurrent_kA", units::kiloampere)),
         field<R, &R::residualTime>(reading("residualTime_ms", units::millisecond)),
         field<R, &R::residualTimeFive>(reading("residualTimeFive_ms", units::millisecond)),
+        field<R, &R::residualHalf>(option<TestOutcome>("residualHalf")),
         field<R, &R::residualButton>(option<TestOutcome>("residualButton")),
         field<R, &R::measuredLoad>(reading("measuredLoad_A", units::ampere)),
         field<R, &R::remark>(text("remark")),

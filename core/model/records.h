@@ -22,7 +22,8 @@ struct Site {
     std::string description; ///< "former ropeworks, let to makers"
     std::string address;
     std::string client;
-    std::string premises; ///< what it is used for; decides the usual interval
+    std::string premises;                     ///< what it is used for; decides the usual interval
+    Occupancy occupancy = Occupancy::Unknown; ///< which column of published demand allowances counts
     std::string notes;
     friend bool operator==(const Site&, const Site&) = default;
 };
@@ -33,6 +34,12 @@ struct Device {
     std::string family; ///< empty: not known
     Entry<Current> ratedCurrent;
     Entry<Current> breakingCapacity;
+    // Settings of an adjustable circuit-breaker (IEC 60947-2); of any other device missing.
+    Entry<Current> thermalSetting;       ///< I_r; missing: its rated current
+    Entry<Time> thermalDelay;            ///< t_r, at 6 I_r
+    Entry<Current> shortTimeSetting;     ///< I_sd; missing: it has no short-time stage
+    Entry<Time> shortTimeDelay;          ///< t_sd
+    Entry<Current> instantaneousSetting; ///< I_i
     friend bool operator==(const Device&, const Device&) = default;
 };
 
@@ -59,6 +66,7 @@ struct Wiring {
     Entry<Ratio> groupedCircuits;    ///< circuits bunched together, this one included; missing: alone
     Entry<Length> insulatedLength;   ///< longest run wholly inside thermal insulation; missing: none
     Entry<Ratio> parallelConductors; ///< conductors in parallel a phase; missing: one
+    Entry<ThermalResistivity> soilResistivity; ///< around a buried cable; missing: the table's own reference
     friend bool operator==(const Wiring&, const Wiring&) = default;
 };
 
@@ -72,6 +80,7 @@ struct Supply {
     Entry<CrossSection> tails;
     Entry<CrossSection> earthingConductor;
     Entry<CrossSection> mainBonding;
+    Entry<Current> demand; ///< the inspector's own figure; missing: by the published allowances
     std::string earthedBy; ///< "distributor's earth terminal at the intake"
     std::string notes;
     friend bool operator==(const Supply&, const Supply&) = default;
@@ -106,18 +115,27 @@ struct Circuit {
     Device device;
     ResidualDevice residual;
     Wiring wiring;
-    Entry<Current> load;        ///< design current I_b; missing: worked out from the equipment
-    bool outdoors = false;      ///< sockets or equipment used outdoors
+    Entry<Current> load;   ///< design current I_b; missing: worked out from the equipment
+    Entry<Current> demand; ///< its share of the board's demand by the inspector's own figure; missing: by
+                           ///< the published allowances
+    bool takenOut = false; ///< taken out of use: its checks do not apply
+    bool outdoors = false; ///< sockets or equipment used outdoors
     bool generalSockets = true; ///< sockets for use by anyone; asks for 30 mA residual protection
     std::string notes;
     friend bool operator==(const Circuit&, const Circuit&) = default;
 };
+
+/// Whether there is a circuit to judge: neither a spare way nor taken out of use.
+inline bool isInUse(const Circuit& circuit) {
+    return circuit.use != CircuitUse::Spare && !circuit.takenOut;
+}
 
 /// A piece of current-using equipment, or several alike.
 struct Equipment {
     Id id;
     Id circuit;
     std::string name;
+    EquipmentKind kind = EquipmentKind::Unknown;
     Entry<Ratio> count; ///< how many alike; missing: one
     Entry<Power> power; ///< electrical input, or shaft output when an efficiency is given
     Entry<Voltage> ratedVoltage;
@@ -159,6 +177,13 @@ struct Instrument {
     std::string serial;
     std::string measures; ///< "loop, RCD, insulation, continuity"
     std::optional<Date> calibrationDue;
+    // How far a reading may be off, as a share of it; missing: the limit of IEC 61557.
+    Entry<Ratio> continuityUncertainty;
+    Entry<Ratio> insulationUncertainty;
+    Entry<Ratio> loopUncertainty;
+    Entry<Ratio> residualTimeUncertainty;
+    Entry<Ratio> electrodeUncertainty;
+    Entry<Ratio> currentUncertainty;
     friend bool operator==(const Instrument&, const Instrument&) = default;
 };
 
@@ -167,6 +192,7 @@ struct SupplyReading {
     Id visit;
     Id supply;
     Entry<Resistance> externalLoopImpedance; ///< Z_e
+    Entry<Resistance> neutralLoopImpedance;  ///< line to neutral
     Entry<Current> prospectiveFaultCurrent;
     Entry<Resistance> electrodeResistance;
     Entry<Voltage> voltage;
@@ -180,13 +206,15 @@ struct BoardReading {
     Id id;
     Id visit;
     Id board;
-    Entry<Resistance> loopImpedance; ///< Z_db
+    Entry<Resistance> loopImpedance;        ///< Z_db
+    Entry<Resistance> neutralLoopImpedance; ///< line to neutral
     Entry<Current> prospectiveFaultCurrent;
     Entry<Resistance> electrodeResistance; ///< R_A of its own electrode
     TestOutcome polarity = TestOutcome::NotDone;
     TestOutcome phaseSequence = TestOutcome::NotDone;
     Entry<Time> residualTime;     ///< of the board's residual device at its rated residual current
     Entry<Time> residualTimeFive; ///< at five times that current
+    TestOutcome residualHalf = TestOutcome::NotDone; ///< Correct: it did not operate at half that current
     std::string remark;
     friend bool operator==(const BoardReading&, const BoardReading&) = default;
 };
@@ -207,6 +235,7 @@ struct CircuitReading {
     Entry<Current> prospectiveFaultCurrent; ///< at the circuit's own device; missing: the board's counts
     Entry<Time> residualTime;               ///< of the circuit's residual device at I_delta_n
     Entry<Time> residualTimeFive;           ///< at 5 I_delta_n
+    TestOutcome residualHalf = TestOutcome::NotDone; ///< Correct: it did not operate at I_delta_n / 2
     TestOutcome residualButton = TestOutcome::NotDone;
     Entry<Current>
         measuredLoad; ///< by clamp, all equipment running; goes before every other figure of the load

@@ -38,6 +38,7 @@ constexpr std::array table{
     Phrase{"check.not-applicable",
            LOOPWRIGHT_PHRASE("Phrases", "{0}: doesn’t apply. {1} is recorded as not applicable."),
            "check, field"},
+    Phrase{"check.taken-out", LOOPWRIGHT_PHRASE("Phrases", "Taken out of use."), ""},
     Phrase{"check.spare", LOOPWRIGHT_PHRASE("Phrases", "No circuit on this way."), ""},
     // Words inside sentences
     Phrase{"check.word.device", LOOPWRIGHT_PHRASE("Phrases", "device"), ""},

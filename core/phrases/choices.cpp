@@ -42,6 +42,31 @@ constexpr std::array words{
     Phrase{"choice.circuit-use.distribution", LOOPWRIGHT_PHRASE("Phrases", "Feeds a board"), {}},
     Phrase{"choice.circuit-use.spare", LOOPWRIGHT_PHRASE("Phrases", "Spare"), {}},
 
+    Phrase{"choice.equipment-kind.unknown", LOOPWRIGHT_PHRASE("Phrases", "Not known"), {}},
+    Phrase{"choice.equipment-kind.general", LOOPWRIGHT_PHRASE("Phrases", "Something else"), {}},
+    Phrase{"choice.equipment-kind.lighting", LOOPWRIGHT_PHRASE("Phrases", "Lighting"), {}},
+    Phrase{"choice.equipment-kind.socket-fed", LOOPWRIGHT_PHRASE("Phrases", "On a plug"), {}},
+    Phrase{"choice.equipment-kind.cooker", LOOPWRIGHT_PHRASE("Phrases", "Cooker"), {}},
+    Phrase{"choice.equipment-kind.induction-hob", LOOPWRIGHT_PHRASE("Phrases", "Induction hob"), {}},
+    Phrase{"choice.equipment-kind.instantaneous-heater",
+           LOOPWRIGHT_PHRASE("Phrases", "Water heater, instantaneous"),
+           {}},
+    Phrase{"choice.equipment-kind.stored-heater", LOOPWRIGHT_PHRASE("Phrases", "Water heater, stored"), {}},
+    Phrase{"choice.equipment-kind.space-heating", LOOPWRIGHT_PHRASE("Phrases", "Space heating"), {}},
+    Phrase{"choice.equipment-kind.floor-heating", LOOPWRIGHT_PHRASE("Phrases", "Floor heating"), {}},
+    Phrase{"choice.equipment-kind.motor", LOOPWRIGHT_PHRASE("Phrases", "Motor"), {}},
+    Phrase{
+        "choice.equipment-kind.drive", LOOPWRIGHT_PHRASE("Phrases", "Motor with a frequency converter"), {}},
+    Phrase{"choice.equipment-kind.ev-charging", LOOPWRIGHT_PHRASE("Phrases", "Vehicle charging"), {}},
+    Phrase{"choice.equipment-kind.pv-inverter", LOOPWRIGHT_PHRASE("Phrases", "Solar inverter"), {}},
+
+    Phrase{"choice.occupancy.unknown", LOOPWRIGHT_PHRASE("Phrases", "Not known"), {}},
+    Phrase{"choice.occupancy.dwelling", LOOPWRIGHT_PHRASE("Phrases", "Dwelling"), {}},
+    Phrase{"choice.occupancy.small-business",
+           LOOPWRIGHT_PHRASE("Phrases", "Small shop, office or workshop"),
+           {}},
+    Phrase{"choice.occupancy.lodging", LOOPWRIGHT_PHRASE("Phrases", "Hotel or guest house"), {}},
+
     Phrase{"choice.topology.radial", LOOPWRIGHT_PHRASE("Phrases", "Radial"), {}},
     Phrase{"choice.topology.ring", LOOPWRIGHT_PHRASE("Phrases", "Ring"), {}},
 

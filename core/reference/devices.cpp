@@ -44,7 +44,8 @@ std::vector<DeviceFamily> readFamilies() {
                                  "fusing_standards",
                                  "breaking_standards",
                                  "gates",
-                                 "legacy"};
+                                 "legacy",
+                                 "adjustable"};
     csv::read("device_families.csv", columns, [&](const csv::Row& row) {
         DeviceFamily family;
         family.key = row.text("key");
@@ -61,6 +62,7 @@ std::vector<DeviceFamily> readFamilies() {
         family.breakingStandards = row.list("breaking_standards");
         family.gates = row.text("gates") == "yes";
         family.legacy = row.text("legacy") == "yes";
+        family.adjustable = row.text("adjustable") == "yes";
         families.push_back(std::move(family));
     });
     return families;

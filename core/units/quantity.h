@@ -106,6 +106,8 @@ using ResistancePerLength = Quantity<Resistance::dimension - Length::dimension>;
 using VoltagePerCurrentLength = ResistancePerLength;
 using JouleIntegral = Quantity<Dimension{.ampere = 4, .second = 2}>;                           ///< I2t, A2s
 using AdiabaticFactor = Quantity<Dimension{.ampere = 2, .second = 1, .squareMillimetre = -2}>; ///< k
+using ThermalResistivity =
+    Quantity<TemperatureDifference::dimension + Length::dimension - Power::dimension>; ///< of soil
 using Ratio = double;
 
 /// A temperature on the Celsius scale. Two of them differ by kelvins and cannot be added.
@@ -177,6 +179,9 @@ constexpr TemperatureDifference kelvins(double v) {
 }
 constexpr Temperature celsius(double v) {
     return Temperature(v);
+}
+constexpr ThermalResistivity kelvinMetresPerWatt(double v) {
+    return ThermalResistivity(v);
 }
 constexpr ResistancePerLength ohmsPerKilometre(double v) {
     return ResistancePerLength(v / 1000);

@@ -52,6 +52,8 @@ constexpr std::array spellings{
     Spelling{"degC", units::celsius},
     Spelling{"C", units::celsius},
     Spelling{"K", units::kelvin},
+    Spelling{"K·m/W", units::kelvinMetrePerWatt},
+    Spelling{"Km/W", units::kelvinMetrePerWatt},
     Spelling{"%", units::percent},
 };
 

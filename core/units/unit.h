@@ -49,6 +49,7 @@ inline constexpr Unit horsepower{"hp", "hp", Power::dimension, 745.7}; ///< mech
 inline constexpr Unit joule{"J", "J", Power::dimension + Time::dimension};
 inline constexpr Unit celsius{"°C", "degC", TemperatureDifference::dimension, 1, 1, true};
 inline constexpr Unit kelvin{"K", "K", TemperatureDifference::dimension};
+inline constexpr Unit kelvinMetrePerWatt{"K·m/W", "Km_per_W", ThermalResistivity::dimension};
 inline constexpr Unit ratio{"", "", Dimension{}};
 inline constexpr Unit percent{"%", "percent", Dimension{}, 1, 100};
 inline constexpr Unit ampereSquaredSecond{"A²s", "A2s", JouleIntegral::dimension};

@@ -175,6 +175,8 @@ SheetCell loopLimit(const RowFacts& facts, const SheetColumn&) {
 SheetCell verdict(const RowFacts& facts, const SheetColumn&) {
     if (facts.isSpare())
         return {QCoreApplication::translate("Sheet", "no circuit"), CellSign::None, Verdict::DoesNotApply};
+    if (facts.circuit.takenOut)
+        return {QCoreApplication::translate("Sheet", "out of use"), CellSign::None, Verdict::DoesNotApply};
     if (facts.findings.empty()) return {};
     const Verdict worst = facts.findings.front()->verdict;
     return {facts.words.word(wordKey(worst)), CellSign::None, worst};

@@ -31,6 +31,7 @@ enum class SheetColumnId : std::uint8_t {
     ResidualTime,
     InsulationLive,
     ResidualTimeFive,
+    ResidualHalf,
     ResidualButton,
     Verdict,
 };

@@ -51,7 +51,7 @@ Coverage coverageOf(const ReportInput& input) {
     for (const BoardReading& reading : site.boardReadings)
         if (reading.visit == visit && wasRead(reading)) boardsRead.push_back(reading.board);
     for (const Circuit& circuit : site.circuits) {
-        if (circuit.use == CircuitUse::Spare) continue;
+        if (!isInUse(circuit)) continue;
         ++coverage.circuits;
         const CircuitReading* reading =
             findReading(site.circuitReadings, visit, &CircuitReading::circuit, circuit.id);

@@ -10,7 +10,7 @@ namespace loopwright::report {
 struct Coverage {
     int boards = 0;
     int boardsRead = 0;
-    int circuits = 0; ///< spare ways are none
+    int circuits = 0; ///< that are in use
     int circuitsRead = 0;
     int readings = 0;
     int readingsDone = 0;

@@ -72,6 +72,16 @@ TEST(Assess, ASpareWayHasOneFindingThatDoesNotApply) {
     EXPECT_EQ(findings.front()->sentence.key, "check.spare");
 }
 
+TEST(Assess, ACircuitTakenOutOfUseHasOneFindingThatDoesNotApply) {
+    Fixture fixture;
+    fixture.circuit().takenOut = true;
+    const auto about = fixture.assess();
+    const auto findings = about.about(fixture.circuit().id);
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_EQ(findings.front()->verdict, Verdict::DoesNotApply);
+    EXPECT_EQ(findings.front()->sentence.key, "check.taken-out");
+}
+
 TEST(Assess, BoardsThatFeedEachOtherInACircleEnd) {
     Fixture fixture;
     Circuit& feeder = fixture.nest();

@@ -63,8 +63,10 @@ struct Case {
 };
 
 Case anyCase(const ReferenceTables& tables) {
-    const auto families = tables.deviceFamilies();
-    const DeviceFamily& family = families[*rc::gen::inRange<std::size_t>(0, families.size())];
+    std::vector<const DeviceFamily*> rateds; // an adjustable one operates by its settings
+    for (const DeviceFamily& each : tables.deviceFamilies())
+        if (!each.adjustable) rateds.push_back(&each);
+    const DeviceFamily& family = *rateds[*rc::gen::inRange<std::size_t>(0, rateds.size())];
     const auto ratings = tables.ratings(family);
     const Current rated = ratings[*rc::gen::inRange<std::size_t>(0, ratings.size())];
     return {&family, rated, tables.deviceTimes(family, rated)->value};

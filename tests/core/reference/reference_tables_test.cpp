@@ -37,11 +37,11 @@ TEST_F(ReferenceTablesTest, KnowsEveryFamilyByOneKey) {
         EXPECT_TRUE(keys.insert(family.key).second) << family.key;
         EXPECT_EQ(tables->deviceFamily(family.key), &family);
         EXPECT_FALSE(family.label.empty()) << family.key;
-        EXPECT_FALSE(tables->ratings(family).empty()) << family.key;
+        EXPECT_EQ(tables->ratings(family).empty(), family.adjustable) << family.key;
     }
     for (const char* key :
-         {"60898-B", "60898-C", "60898-D", "61009-B", "61009-C", "61009-D", "88-2", "88-3", "1361", "3036",
-          "1362", "3871-1", "3871-2", "3871-3", "3871-4", "3871-B", "3871-C", "3871-D"})
+         {"60898-B", "60898-C", "60898-D", "61009-B", "61009-C", "61009-D", "60947-2", "88-2", "88-3", "1361",
+          "3036", "1362", "3871-1", "3871-2", "3871-3", "3871-4", "3871-B", "3871-C", "3871-D"})
         EXPECT_TRUE(keys.contains(key)) << key;
     EXPECT_EQ(tables->deviceFamily("no such"), nullptr);
 }

@@ -1,0 +1,34 @@
+-- Version 2: settings of adjustable circuit-breakers, kinds of equipment and of premises, demand, what instruments
+-- may be off by, loops line to neutral, residual devices at half their current, circuits taken out of use.
+--
+-- Columns are only ever added, and at the end of their table: a changeset of the journal knows its columns by their
+-- place, so that one recorded before still applies, and leaves the columns that it does not know alone.
+
+ALTER TABLE site ADD COLUMN occupancy TEXT;
+
+ALTER TABLE supply ADD COLUMN demand_A TEXT;
+
+ALTER TABLE circuit ADD COLUMN device_thermalSetting_A TEXT;
+ALTER TABLE circuit ADD COLUMN device_thermalDelay_s TEXT;
+ALTER TABLE circuit ADD COLUMN device_shortTimeSetting_A TEXT;
+ALTER TABLE circuit ADD COLUMN device_shortTimeDelay_s TEXT;
+ALTER TABLE circuit ADD COLUMN device_instantaneousSetting_A TEXT;
+ALTER TABLE circuit ADD COLUMN wiring_soilResistivity_Km_per_W TEXT;
+ALTER TABLE circuit ADD COLUMN demand_A TEXT;
+ALTER TABLE circuit ADD COLUMN takenOut TEXT;
+
+ALTER TABLE equipment ADD COLUMN kind TEXT;
+
+ALTER TABLE instrument ADD COLUMN continuityUncertainty_percent TEXT;
+ALTER TABLE instrument ADD COLUMN insulationUncertainty_percent TEXT;
+ALTER TABLE instrument ADD COLUMN loopUncertainty_percent TEXT;
+ALTER TABLE instrument ADD COLUMN residualTimeUncertainty_percent TEXT;
+ALTER TABLE instrument ADD COLUMN electrodeUncertainty_percent TEXT;
+ALTER TABLE instrument ADD COLUMN currentUncertainty_percent TEXT;
+
+ALTER TABLE supply_reading ADD COLUMN neutralLoopImpedance_ohm TEXT;
+
+ALTER TABLE board_reading ADD COLUMN neutralLoopImpedance_ohm TEXT;
+ALTER TABLE board_reading ADD COLUMN residualHalf TEXT;
+
+ALTER TABLE circuit_reading ADD COLUMN residualHalf TEXT;
