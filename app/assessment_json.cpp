@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/assessment_json.h"
 
-#include "app/plain_words.h"
 #include "app/subject_path.h"
 #include "app/working_json.h"
+#include "forms/words/notation.h"
+#include "forms/words/working_text.h"
 
 #include <array>
 
@@ -76,7 +77,7 @@ class Telling {
         return {
             {"subject", subjectJson(finding.subject)},
             {"check", finding.check},
-            {"name", utf8(words_.word("check." + std::string(finding.check) + ".name"))},
+            {"name", utf8(checkName(finding, words_))},
             {"verdict", verdictKey(finding.verdict)},
             {"margin", numberOrNull(finding.margin)},
             {"result", numberOrNull(finding.result ? std::optional(finding.result->value) : std::nullopt)},
@@ -85,7 +86,7 @@ class Telling {
             {"missing", missing},
             {"working", workingJson(finding.working, words_)},
             {"source", sourceJson(finding.working.source)},
-            {"sentence", plainSentence(words_, finding.sentence)}};
+            {"sentence", utf8(plainNotation(findingText(finding, words_)))}};
     }
 
     Json findings() const {

@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QLocale>
 
+#include <csignal>
 #include <exception>
 #include <iostream>
 
@@ -14,10 +15,23 @@ bool hasDisplay() {
     return !qEnvironmentVariableIsEmpty("DISPLAY") || !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
 }
 
+/// What Qt remarks about folders of a desktop session is of no use where there is none.
+void passOnRemark(QtMsgType, const QMessageLogContext&, const QString& remark) {
+    if (!remark.startsWith(QStringLiteral("QStandardPaths: "))) std::cerr << remark.toStdString() << '\n';
+}
+
 /// Without a display Qt would end the program; fonts for the report need none.
 void chooseHeadless() {
-    if (!hasDisplay() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
-        qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (hasDisplay()) return;
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(passOnRemark);
+}
+
+/// A file that may not grow further is then refused like a full disk, and does not end the program.
+void bearFileLimits() {
+#ifdef SIGXFSZ
+    std::signal(SIGXFSZ, SIG_IGN);
+#endif
 }
 
 std::string author() {
@@ -30,6 +44,7 @@ int run(int argc, char** argv) {
     const Request request = parseCommandLine(argc, argv, std::cout, std::cerr);
     if (const auto* answered = std::get_if<Answered>(&request)) return answered->exitCode;
     chooseHeadless();
+    bearFileLimits();
     QApplication application(argc, argv);
     QApplication::setApplicationName("loopwright");
     QApplication::setApplicationVersion(LOOPWRIGHT_VERSION);

@@ -1,32 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/working_json.h"
 
-#include "app/plain_words.h"
+#include "forms/words/notation.h"
 
 #include <cmath>
 
 namespace loopwright {
 namespace {
-
-std::string_view originKey(TermOrigin origin) {
-    switch (origin) {
-    case TermOrigin::Read:
-        return "read";
-    case TermOrigin::Typed:
-        return "typed";
-    case TermOrigin::Carried:
-        return "carried";
-    case TermOrigin::Computed:
-        return "computed";
-    case TermOrigin::Assumed:
-        return "assumed";
-    case TermOrigin::Table:
-        return "table";
-    case TermOrigin::Rule:
-        return "rule";
-    }
-    return {};
-}
 
 std::string_view relationKey(Relation relation) {
     switch (relation) {
@@ -61,12 +41,13 @@ Json sourceJson(const Source& source) {
 Json workingJson(const Working& working, const Words& words) {
     Json terms = Json::array();
     for (const Term& term : working.terms)
-        terms.push_back({{"symbol", term.symbol},
-                         {"value", numberOrNull(term.value.value)},
-                         {"unit", term.value.unit.suffix},
-                         {"origin", originKey(term.origin)},
-                         {"note", term.note.key.empty() ? std::string() : plainSentence(words, term.note)},
-                         {"source", sourceJson(term.source)}});
+        terms.push_back(
+            {{"symbol", term.symbol},
+             {"value", numberOrNull(term.value.value)},
+             {"unit", term.value.unit.suffix},
+             {"origin", originKey(term.origin)},
+             {"note", term.note.key.empty() ? std::string() : utf8(plainNotation(words.sentence(term.note)))},
+             {"source", sourceJson(term.source)}});
     return {{"formula", working.formula},
             {"terms", terms},
             {"resultSymbol", working.resultSymbol},

@@ -18,7 +18,10 @@ struct ToJson {
     json operator()(const std::string& text) const { return text; }
     json operator()(std::int64_t number) const { return number; }
     json operator()(const Measure& measure) const {
-        return {{"value", measure.value}, {"unit", measure.unit.symbol}, {"decimals", measure.decimals}};
+        return {{"value", measure.value},
+                {"unit", measure.unit.symbol},
+                {"decimals", measure.decimals},
+                {"bound", measure.bound}};
     }
     json operator()(const Word& word) const { return {{"word", word.key}}; }
 };
@@ -26,8 +29,10 @@ struct ToJson {
 Argument measureFrom(const json& stored) {
     const auto value = stored.at("value").get<double>();
     const auto symbol = stored.at("unit").get<std::string>();
-    if (symbol.empty()) return Measure{value, units::ratio, stored.at("decimals").get<int>()};
-    if (const auto unit = unitNamed(symbol)) return Measure{value, *unit, stored.at("decimals").get<int>()};
+    const auto decimals = stored.at("decimals").get<int>();
+    const auto bound = stored.value("bound", Bound::Exact); // labels of older programs have none
+    if (symbol.empty()) return Measure{value, units::ratio, decimals, bound};
+    if (const auto unit = unitNamed(symbol)) return Measure{value, *unit, decimals, bound};
     return fmt::format("{} {}", value, symbol);
 }
 

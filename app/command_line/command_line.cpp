@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_line/command_line.h"
 
+#include "app/command_line/help.h"
 #include "app/command_line/sum_commands.h"
 
 #include <CLI/CLI.hpp>
@@ -23,7 +24,7 @@ void addChoice(CLI::App& command, SiteChoice& choice, bool withVisit) {
         ->type_name("NAME");
     if (withVisit)
         command.add_option("--visit", choice.visit, "Name or id of the visit; the newest when left out")
-            ->type_name("ID");
+            ->type_name("NAME");
 }
 
 void addRules(CLI::App& command, std::string& ruleSet) {
@@ -34,7 +35,8 @@ void addRules(CLI::App& command, std::string& ruleSet) {
 /// `sum NAME key=value ...` or `sum --batch FILE`.
 CLI::App* addSum(CLI::App& app, SumRequest& sum) {
     CLI::App* command = app.add_subcommand("sum", "Answer one sum with its working, or a file of them");
-    CLI::Option* name = command->add_option("name", sum.name, "Which sum; `loopwright sums` lists them");
+    CLI::Option* name =
+        command->add_option("name", sum.name, "Which sum; \"loopwright sums\" lists them")->type_name("NAME");
     command
         ->add_option("inputs", sum.assignments,
                      "Its inputs: length_m=30 \"power_W=9.6 kW\" ratedCurrent_A=6,10,16")
@@ -56,41 +58,47 @@ CLI::App* addSum(CLI::App& app, SumRequest& sum) {
 Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, std::ostream& err) {
     CLI::App app("Decides, circuit by circuit, whether device, wiring and load still belong together.",
                  "loopwright");
-    app.set_version_flag("--version", "loopwright " LOOPWRIGHT_VERSION);
+    speakPlainly(app);
+    app.set_version_flag("--version", "loopwright " LOOPWRIGHT_VERSION, "Say which version this is");
     app.require_subcommand(0, 1);
     OpenRequest open;
-    app.add_option("workbook", open.workbook, "Workbook to open in the window")->type_name("WORKBOOK");
+    app.add_option("workbook", open.workbook, "Workbook to open in the window; the start page when left out")
+        ->type_name("WORKBOOK");
 
     DemoRequest demo{defaultDemoFolder};
     CLI::App* demoApp = app.add_subcommand(
-        "demo", "Write the demo workbook and its report, say what was found, open the window");
-    demoApp->add_option("--folder", demo.folder, "Where to write; ./loopwright-demo when left out")
-        ->type_name("DIR");
+        "demo", "Write the demo workbook and its report, say what is found, open the window");
+    demoApp->add_option("--folder", demo.folder, "Where to write them; ./loopwright-demo when left out")
+        ->type_name("FOLDER");
 
     AssessRequest assess;
-    CLI::App* assessApp = app.add_subcommand("assess", "Judge a visit and print what was found");
+    CLI::App* assessApp = app.add_subcommand("assess", "Judge a visit and say what is found");
     addChoice(*assessApp, assess.choice, true);
     assessApp->add_flag("--json", assess.asJson, "Print JSON as assessment.schema.json describes it");
 
     ReportRequest report;
     CLI::App* reportApp = app.add_subcommand("report", "Write the report of a visit as PDF");
     addChoice(*reportApp, report.choice, true);
-    reportApp->add_option("--pdf", report.pdf, "PDF file to write")->required()->type_name("OUT");
+    reportApp->add_option("--pdf", report.pdf, "PDF file to write; one that is there is replaced")
+        ->required()
+        ->type_name("PDF");
 
     ImportRequest import;
-    CLI::App* importApp =
-        app.add_subcommand("import", "Take a site file into a workbook, which is made when it is not there");
+    CLI::App* importApp = app.add_subcommand("import", "Take a site file into a workbook");
     importApp->add_option("site_file", import.siteFile, "Site file, as site.schema.json describes it")
         ->required()
-        ->type_name("FILE");
-    importApp->add_option("workbook", import.workbook, "Workbook to add the site to")
+        ->type_name("SITE-FILE");
+    importApp
+        ->add_option("workbook", import.workbook, "Workbook to add the site to; made when it is not there")
         ->required()
         ->type_name("WORKBOOK");
 
     ExportRequest exportRequest;
     CLI::App* exportApp = app.add_subcommand("export", "Write a site as a site file");
     addChoice(*exportApp, exportRequest.choice, false);
-    exportApp->add_option("out", exportRequest.siteFile, "Site file to write")->required()->type_name("OUT");
+    exportApp->add_option("out", exportRequest.siteFile, "Site file to write; one that is there is replaced")
+        ->required()
+        ->type_name("SITE-FILE");
 
     SumsRequest sums;
     CLI::App* sumsApp = app.add_subcommand("sums", "List the sums with their inputs and results");

@@ -29,9 +29,7 @@ tl::expected<void, QString> writeReportOf(const CommandSurroundings& surrounding
                             .words = surroundings.words,
                             .clock = surroundings.clock,
                             .photos = site.photos};
-    const auto written = writeReport(input, shown(pdf));
-    if (!written) return tl::unexpected(surroundings.words.sentence(written.error()));
-    return {};
+    return writeReport(input, shown(pdf));
 }
 
 using Outcome = tl::expected<void, QString>;
@@ -58,12 +56,13 @@ Outcome addToNew(const CommandSurroundings& surroundings, const fs::path& path, 
     const fs::path unfinished = path.string() + '.' + surroundings.ids.next().text();
     const Surroundings around{{surroundings.author}, surroundings.clock, surroundings.ids};
     Outcome made = addTo(surroundings, Workbook::create(unfinished, around), import);
+    if (!made) made = tl::unexpected(QString(made.error()).replace(shown(unfinished), shown(path)));
     std::error_code problem;
     if (made) fs::rename(unfinished, path, problem);
     if (problem)
         made = tl::unexpected(sentence("%1 cannot be made: %2.").arg(shown(path), text(problem.message())));
     std::error_code gone;
-    for (const char* ending : {"", "-wal", "-shm"})
+    for (const char* ending : {"", "-wal", "-shm", "-journal"})
         fs::remove(unfinished.string() + ending, gone);
     return made;
 }
@@ -128,7 +127,7 @@ int exportCommand(const CommandSurroundings& surroundings, const SiteChoice& cho
     if (bytes.size() > siteFileSizeLimit)
         return refuse(surroundings, sentence("With its pictures the site has more than %1 MB, which is the "
                                              "most that a site file may have.")
-                                        .arg(siteFileSizeLimit / (1024 * 1024)));
+                                        .arg(siteFileSizeLimit / bytesPerMegabyte));
     if (const auto written = writeFile(siteFile, bytes); !written)
         return refuse(surroundings, written.error());
     surroundings.out << utf8(sentence("%1 written to %2.").arg(text(read->first.site.name), shown(siteFile)))
@@ -142,17 +141,19 @@ DemoFiles demoFiles(const std::filesystem::path& folder) {
 
 int demoCommand(const CommandSurroundings& surroundings, const std::filesystem::path& folder) {
     std::error_code problem;
-    std::filesystem::create_directories(folder, problem);
+    const bool isNewFolder = fs::create_directories(folder, problem);
     if (problem)
         return refuse(surroundings,
-                      sentence("%1 cannot be made: %2.").arg(shown(folder), text(problem.message())));
+                      sentence("The folder %1 cannot be made: %2. Choose another with --folder.")
+                          .arg(shown(folder), text(problem.message())));
     const DemoFiles files = demoFiles(folder);
-    if (std::filesystem::exists(files.workbook, problem)) {
+    if (fs::exists(files.workbook, problem)) {
         surroundings.out
             << utf8(sentence("%1 is there already and is used as it is.").arg(shown(files.workbook)))
             << "\n\n";
     } else if (const auto added = addToWorkbook(surroundings, files.workbook, demoSite(surroundings.ids));
                !added) {
+        if (isNewFolder) fs::remove(folder, problem);
         return refuse(surroundings, added.error());
     }
     const auto site = loadSite(surroundings, files.workbook, {}, {});

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <array>
 #include <fstream>
 #include <memory>
 
@@ -18,7 +19,17 @@ QString sentence(const char* source) {
 }
 
 /// How every SQLite file begins (https://www.sqlite.org/fileformat.html, section 1.3).
-constexpr std::string_view sqliteHeader{"SQLite format 3", 16};
+constexpr std::string_view sqliteHeader{"SQLite format 3\0", 16};
+
+/// Whether a text begins as JSON does, in UTF-8 or in another encoding, which is refused by its own name. An
+/// empty one is refused as such.
+bool mayBeJson(std::string_view bytes) {
+    constexpr std::array<std::string_view, 3> byteOrderMarks{"\xEF\xBB\xBF", "\xFF\xFE", "\xFE\xFF"};
+    for (const std::string_view mark : byteOrderMarks)
+        if (bytes.starts_with(mark)) return true;
+    const auto first = bytes.find_first_not_of(" \t\r\n");
+    return first == std::string_view::npos || bytes[first] == '{' || bytes[first] == '[';
+}
 
 QString namesOf(const auto& rows, auto&& name) {
     QStringList names;
@@ -86,8 +97,16 @@ bool looksLikeWorkbook(const std::filesystem::path& file) {
 
 tl::expected<SiteImport, QString> readSiteFile(const CommandSurroundings& surroundings,
                                                const std::filesystem::path& file) {
+    if (looksLikeWorkbook(file))
+        return tl::unexpected(
+            sentence("%1 is a workbook. Take a site file from it with export, then import that.")
+                .arg(shown(file)));
     const auto bytes = readFile(file, siteFileSizeLimit);
     if (!bytes) return tl::unexpected(bytes.error());
+    if (!mayBeJson(*bytes))
+        return tl::unexpected(
+            sentence("%1 is neither a workbook nor a site file: a site file is text and begins with {.")
+                .arg(shown(file)));
     const std::filesystem::path folder = file.parent_path();
     auto import = importSite(
         *bytes, surroundings.ids, [&](std::string_view path) -> tl::expected<std::string, Message> {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_line/summary.h"
 
-#include "app/plain_words.h"
 #include "app/subject_path.h"
 #include "forms/look/mark.h"
+#include "forms/words/notation.h"
+#include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 #include <QTextStream>
@@ -60,7 +61,7 @@ void writeFindings(QTextStream& out, const LoadedSite& site, Id board, const Wor
     for (const Finding* finding : loud)
         out << "  " << padded(words.word(wordKey(finding->verdict)), verdictWidth)
             << padded(nameOf(site.installation, finding->subject), placeWidth)
-            << text(plainSentence(words, finding->sentence)) << '\n';
+            << plainNotation(findingText(*finding, words)) << '\n';
 }
 
 void writeObservations(QTextStream& out, const LoadedSite& site, const Words& words) {

@@ -36,8 +36,8 @@ tl::expected<std::string, QString> readFile(const std::filesystem::path& path, s
             sentence(
                 "%1 has %2 MB; at most %3 MB are read. A site file holds one site: check that this is one.")
                 .arg(shown(path))
-                .arg(info.size() / (1024 * 1024))
-                .arg(limit / (1024 * 1024)));
+                .arg(static_cast<std::size_t>(info.size()) / bytesPerMegabyte)
+                .arg(limit / bytesPerMegabyte));
     QFile file(shown(path));
     if (!file.open(QIODevice::ReadOnly))
         return tl::unexpected(sentence("%1 cannot be read: %2.").arg(shown(path), file.errorString()));
@@ -49,14 +49,28 @@ tl::expected<std::string, QString> readFile(const std::filesystem::path& path, s
 }
 
 tl::expected<void, QString> writeFile(const std::filesystem::path& path, std::string_view bytes) {
-    QSaveFile file(shown(path));
+    const QString name = shown(path);
+    if (const QFileInfo there(name); there.exists() && !there.isFile())
+        return tl::unexpected(
+            sentence("%1 is not a file that can be written over. Choose a name for a file.").arg(name));
+    QSaveFile file(name);
     const auto refusal = [&] {
-        return tl::unexpected(sentence("%1 cannot be written: %2. Choose another folder or make room.")
-                                  .arg(shown(path), file.errorString()));
+        return tl::unexpected(
+            file.error() == QFileDevice::ResourceError
+                ? sentence("There is no room left on the disk for %1. Make room, then try again; nothing was "
+                           "written.")
+                      .arg(name)
+                : sentence("%1 cannot be written: %2. Choose another folder, or allow writing there.")
+                      .arg(name, file.errorString()));
     };
-    if (!file.open(QIODevice::WriteOnly)) return refusal();
-    const auto size = static_cast<qint64>(bytes.size());
-    if (file.write(bytes.data(), size) != size || !file.commit()) return refusal();
+    // Unbuffered, so that a disk that fills up is noticed here and not in a buffer's last bytes.
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered)) return refusal();
+    while (!bytes.empty()) {
+        const qint64 written = file.write(bytes.data(), static_cast<qint64>(bytes.size()));
+        if (written <= 0) return refusal();
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+    if (!file.commit()) return refusal();
     return {};
 }
 

@@ -24,7 +24,7 @@ QString familySaid(const std::string& key, const ReportInput& input) {
 } // namespace
 
 QString entrySaid(const EntryText& entry, const Unit& unit, const Words& words) {
-    const QString figure = words.figure(entry);
+    QString figure = words.figure(entry);
     const bool isFigure = entry.state == EntryState::Value || entry.state == EntryState::Above ||
                           entry.state == EntryState::Below;
     if (!isFigure) return figure;

@@ -40,6 +40,16 @@ void Flow::row(const Stack& parts, Keep keep, bool counts) {
         add(part, 0, keep);
         manuscript_.blocks.back().counts = counts;
     }
+    if (!parts.empty()) rowEnds_.push_back(manuscript_.blocks.size() - 1);
+}
+
+void Flow::closeTable() {
+    constexpr std::size_t together = 3;
+    for (std::size_t row = 0; row + 1 < rowEnds_.size(); ++row)
+        if (row + 1 < together || row + together >= rowEnds_.size())
+            manuscript_.blocks[rowEnds_[row]].keepWithNext = true;
+    rowEnds_.clear();
+    table_ = -1;
 }
 
 double Flow::heightOnPage() const {

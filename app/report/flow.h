@@ -4,6 +4,7 @@
 #include "app/report/ink.h"
 #include "app/report/paginate.h"
 
+#include <cstddef>
 #include <map>
 #include <string>
 
@@ -41,11 +42,12 @@ class Flow {
     /// Lines of a paragraph: neither its first nor its last line is left alone on a page.
     void add(const Stack& lines, double gapBefore, Keep keep = Keep::Free);
 
-    /// Rows follow until closeTable.
+    /// Rows follow until closeTable. Of a table that goes over pages at least three rows stand on the first
+    /// and on the last, as far as they have room.
     void openTable(Box head, Box foot = {}, int maxRows = 0);
     /// The parts of one row, usually one. `counts`: among those that maxRows limits.
     void row(const Stack& parts, Keep keep = Keep::Free, bool counts = true);
-    void closeTable() { table_ = -1; }
+    void closeTable();
 
     /// Of everything written so far, gaps included.
     double height() const;
@@ -60,6 +62,7 @@ class Flow {
     PageForm form_ = PageForm::Portrait;
     bool startsPage_ = false;
     int table_ = -1;
+    std::vector<std::size_t> rowEnds_; ///< of the open table: the last block of each row
     std::vector<std::string> anchors_;
 };
 

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/files/files.h"
 #include "app/report/report.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -53,32 +54,33 @@ QByteArray metadataOf(const Report& report) {
         .toUtf8();
 }
 
-Message refusal(std::string_view key, const QString& path, const QString& reason) {
-    return {key, {utf8(path), utf8(reason)}};
+/// The whole file in memory: a device that fills up half way is none of QPdfWriter's concern, and it would
+/// not tell. Empty when it could not be drawn.
+QByteArray pdfOf(const Report& report) {
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&file);
+    writer.setResolution(dotsPerInch);
+    writer.setTitle(report.title);
+    writer.setCreator(QStringLiteral("Loopwright"));
+    writer.setDocumentXmpMetadata(metadataOf(report));
+    return drawPages(report.pages, writer, dotsPerInch) ? file.data() : QByteArray();
 }
 
 } // namespace
 
-tl::expected<void, Message> writePdf(const Report& report, const QString& pdfPath) {
-    if (report.pages.empty()) return tl::unexpected(Message{"report.no-visit", {}});
-    QSaveFile file(pdfPath);
-    if (!file.open(QIODevice::WriteOnly))
-        return tl::unexpected(refusal("report.cannot-open", pdfPath, file.errorString()));
-    bool drawn = false;
-    {
-        QPdfWriter writer(&file);
-        writer.setResolution(dotsPerInch);
-        writer.setTitle(report.title);
-        writer.setCreator(QStringLiteral("Loopwright"));
-        writer.setDocumentXmpMetadata(metadataOf(report));
-        drawn = drawPages(report.pages, writer, dotsPerInch);
-    }
-    if (!drawn || !file.commit())
-        return tl::unexpected(refusal("report.cannot-write", pdfPath, file.errorString()));
-    return {};
+tl::expected<void, QString> writePdf(const Report& report, const QString& pdfPath) {
+    if (report.pages.empty())
+        return tl::unexpected(QCoreApplication::translate(
+            "Report", "There is no such visit at this site. Choose one that is recorded."));
+    const QByteArray bytes = pdfOf(report);
+    if (bytes.isEmpty())
+        return tl::unexpected(
+            QCoreApplication::translate("Report", "The report could not be drawn; nothing was written."));
+    return writeFile(pdfPath.toStdString(), {bytes.data(), static_cast<std::size_t>(bytes.size())});
 }
 
-tl::expected<void, Message> writeReport(const ReportInput& input, const QString& pdfPath) {
+tl::expected<void, QString> writeReport(const ReportInput& input, const QString& pdfPath) {
     return writePdf(composeReport(input), pdfPath);
 }
 

@@ -35,9 +35,10 @@ QSizeF paperOf(const Report::Page& page);
 void paintPage(QPainter& painter, const Report::Page& page);
 
 /// Writes the report as a PDF file in place of whatever was there. When it cannot be written, the old file,
-/// if any, stays as it was and nothing half-written is left; the message says where and why.
-tl::expected<void, Message> writeReport(const ReportInput& input, const QString& pdfPath);
-tl::expected<void, Message> writePdf(const Report& report, const QString& pdfPath);
+/// if any, stays as it was and nothing half-written is left; the refusal is a sentence that says where and
+/// why.
+tl::expected<void, QString> writeReport(const ReportInput& input, const QString& pdfPath);
+tl::expected<void, QString> writePdf(const Report& report, const QString& pdfPath);
 
 /// Prints the pages from `first` to `last`, counted from 1, each on paper of its own form. False when the
 /// printer refused.

@@ -47,6 +47,6 @@ Box marked(const Typesetter& type, Mark mark, Role ink, const QString& word, con
 
 /// A frame of this height round the content.
 Box framed(const Box& content, double width, double height);
-inline constexpr double framePadding = 4 * mm;
+inline constexpr double framePadding = 3.5 * mm;
 
 } // namespace loopwright::report

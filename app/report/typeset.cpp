@@ -2,6 +2,7 @@
 #include "app/report/typeset.h"
 
 #include "forms/look/rich_symbol.h"
+#include "forms/words/notation.h"
 
 #include <QRegularExpression>
 #include <QTextLayout>
@@ -37,14 +38,6 @@ struct Piece {
     bool isSymbol = false;
 };
 
-/// A letter, an underscore and what it carries: "Z_s", "I_Δn", "U_0". Longer words before an underscore are
-/// names.
-const QRegularExpression& symbolPattern() {
-    static const QRegularExpression pattern(
-        QStringLiteral("(?<![\\p{L}\\d_])\\p{L}_(\\{[^}]*\\}|[\\p{L}\\d]{1,4}(?![\\p{L}\\d_]))"));
-    return pattern;
-}
-
 std::vector<Piece> piecesOf(const QString& text, Notation notation) {
     if (notation == Notation::Plain || !text.contains(u'_')) return {{text, false}};
     std::vector<Piece> pieces;
@@ -58,6 +51,13 @@ std::vector<Piece> piecesOf(const QString& text, Notation notation) {
     }
     if (from < text.size()) pieces.push_back({text.mid(from), false});
     return pieces;
+}
+
+/// A figure keeps its unit on its line, also where somebody typed an ordinary space between them.
+QString withUnits(QString text) {
+    static const QRegularExpression figureAndUnit(
+        QStringLiteral("(?<=\\d) (?=(?:[kMm]?[ΩAVW]|kWh|ms|s|min|h|mm²|mm|m|°C|%)(?![\\p{L}\\d]))"));
+    return text.replace(figureAndUnit, QStringLiteral("\u00A0"));
 }
 
 } // namespace
@@ -105,7 +105,7 @@ double Typesetter::richWidth(const QString& text, const TextStyle& style) const 
 
 QStringList Typesetter::lines(const QString& text, const TextStyle& style, double width) const {
     QStringList result;
-    for (const QString& part : text.split(u'\n')) {
+    for (const QString& part : withUnits(text).split(u'\n')) {
         if (part.trimmed().isEmpty()) continue;
         QTextLayout layout(part.trimmed(), fontOf(style));
         QTextOption option;

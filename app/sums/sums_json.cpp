@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/sums/sums_json.h"
 
-#include "app/plain_words.h"
 #include "core/sums/registry.h"
 
 #include <array>

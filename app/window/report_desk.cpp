@@ -65,8 +65,7 @@ void ReportDesk::writePdf(const OpenBook& book) {
     const QString path = around_.questions.wherePdf(&window_, suggestion);
     if (path.isEmpty()) return;
     const auto written = loopwright::writePdf(make(book), path);
-    emit said(written ? tr("The report is in %1.").arg(path)
-                      : around_.appearance.words.sentence(written.error()));
+    emit said(written ? tr("The report is in %1.").arg(path) : written.error());
 }
 
 } // namespace loopwright

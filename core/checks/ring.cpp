@@ -45,16 +45,11 @@ void comparePair(const RuleSet& rules, const Pair& pair, Worksheet& sheet, Decid
     deciding = {pair.read, pair.expected};
 }
 
-/// The highest reading of R_1+R_2 lies above that of the ring itself where a spur hangs on it.
+/// The highest reading of R_1+R_2 lies above that of the ring itself where a spur hangs on it. What is beyond
+/// the instrument's range is no spur but an open leg.
 bool isSpur(const Figure<Resistance>& continuity, const Figure<Resistance>& whole, const RuleSet& rules) {
-    return continuity.value > whole.value &&
+    return continuity.bound == Bound::Exact && continuity.value > whole.value &&
            physics::difference(continuity.value, whole.value) > rules.ringProtectiveTolerance;
-}
-
-void spurDecides(const Deciding& pair, Worksheet& sheet, Deciding& deciding) {
-    sheet.decide(Verdict::Close);
-    sheet.phrase(Verdict::Close, "check.ring.spur");
-    deciding = pair;
 }
 
 /// r_2 that r_1 leads to expect from the sizes of the conductors.
@@ -114,13 +109,19 @@ Finding checkRing(const CircuitContext& context) {
         const auto whole =
             rising(physics::ringLineAndProtective(line->value, protective->value), *line, *protective);
         sheet.show([&] { return computedTerm("(r_1+r_2)/4", whole.value, units::ohm); });
-        if (!isSpur(*continuity, whole, rules))
-            comparePair(rules,
-                        {"Δ(R_1+R_2)", *continuity, whole, rules.ringProtectiveTolerance,
-                         "ringProtectiveTolerance", "check.ring.fails-continuity"},
-                        sheet, deciding);
-        else if (!sheet.hasVerdict() || sheet.verdict() == Verdict::Holds)
-            spurDecides({*continuity, whole}, sheet, deciding);
+        const Pair pair{"Δ(R_1+R_2)",
+                        *continuity,
+                        whole,
+                        rules.ringProtectiveTolerance,
+                        "ringProtectiveTolerance",
+                        "check.ring.fails-continuity"};
+        if (!isSpur(*continuity, whole, rules)) {
+            comparePair(rules, pair, sheet, deciding);
+        } else if (!sheet.hasVerdict() || sheet.verdict() == Verdict::Holds) {
+            comparePair(rules, pair, sheet, deciding);
+            sheet.atWorst(Verdict::Close);
+            sheet.phrase(Verdict::Close, "check.ring.spur");
+        }
     }
     return sheet.conclude(measure(deciding.read, units::ohm), measure(deciding.expected, units::ohm));
 }

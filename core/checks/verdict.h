@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/units/bound.h"
 #include "core/units/entry.h"
 
 #include <cmath>
@@ -9,14 +10,6 @@
 
 /// How a result and a limit become a verdict.
 namespace loopwright {
-
-/// On which side of a figure the truth may lie.
-enum class Bound : std::uint8_t {
-    Exact,
-    OrLess, ///< the figure or less: "<0.05", or a stand-in known to be on the large side
-    OrMore, ///< the figure or more: ">999"
-    Open,   ///< either side
-};
 
 /// A value to reckon with.
 template <class Q>

@@ -9,7 +9,8 @@ namespace loopwright {
 
 template <class Q>
 Measure measure(const Figure<Q>& figure, const Unit& unit) {
-    return measure(figure.value, unit, figure.decimals);
+    const bool wasRead = figure.decimals >= 0;
+    return measure(figure.value, unit, figure.decimals, wasRead ? figure.bound : Bound::Exact);
 }
 
 } // namespace loopwright

@@ -182,9 +182,7 @@ std::optional<Figure<Q>> Worksheet::figure(std::string_view symbol, const Record
         return std::nullopt;
     }
     show([&] { return recordedTerm(symbol, entry, fieldInfo(kind, field)->unit, shownAs.message()); });
-    const Bound bound = entry.state == EntryState::Above   ? Bound::OrMore
-                        : entry.state == EntryState::Below ? Bound::OrLess
-                                                           : Bound::Exact;
+    const Bound bound = boundOf(entry.state);
     if (bound != Bound::Exact) noteBounded(kind, record.id, field, Lack::BeyondRange);
     return Figure<Q>{entry.value, bound, entry.decimals};
 }

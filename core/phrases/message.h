@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/units/bound.h"
 #include "core/units/unit.h"
 
 #include <cstdint>
@@ -16,6 +17,7 @@ struct Measure {
     double value = 0; ///< in `unit`
     Unit unit = units::ratio;
     int decimals = -1; ///< digits after the point; -1 lets the formatter choose three significant ones
+    Bound bound = Bound::Exact; ///< of a reading beyond the range: shown as ">99.9" or "<0.05"
     friend bool operator==(const Measure&, const Measure&) = default;
 };
 

@@ -19,6 +19,12 @@ TermOrigin termOrigin(Origin origin) {
     return TermOrigin::Assumed;
 }
 
+Bound boundOf(EntryState state) {
+    if (state == EntryState::Above) return Bound::OrMore;
+    if (state == EntryState::Below) return Bound::OrLess;
+    return Bound::Exact;
+}
+
 Message rangeNote(EntryState state) {
     if (state == EntryState::Above) return {"check.note.or-more", {}};
     if (state == EntryState::Below) return {"check.note.or-less", {}};

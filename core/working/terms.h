@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/units/bound.h"
 #include "core/units/entry.h"
 #include "core/working/working.h"
 
@@ -12,12 +13,14 @@
 namespace loopwright {
 
 TermOrigin termOrigin(Origin origin);
+/// What ">" and "<" before a figure say about it.
+Bound boundOf(EntryState state);
 /// "beyond range: more than this", for the figure of ">999"; no note for an exact one.
 Message rangeNote(EntryState state);
 
 template <class Q>
-Measure measure(Q value, const Unit& unit, int decimals = -1) {
-    return {unit.fromBase(detail::baseOf(value)), unit, decimals};
+Measure measure(Q value, const Unit& unit, int decimals = -1, Bound bound = Bound::Exact) {
+    return {unit.fromBase(detail::baseOf(value)), unit, decimals, bound};
 }
 
 /// A figure that somebody recorded. Without a note of its own it says when it is beyond range.
@@ -25,7 +28,7 @@ template <class Q>
 Term recordedTerm(std::string_view symbol, const Entry<Q>& entry, const Unit& unit, Message note = {}) {
     if (note.key.empty()) note = rangeNote(entry.state);
     return {std::string(symbol),
-            measure(entry.value, unit, entry.decimals),
+            measure(entry.value, unit, entry.decimals, boundOf(entry.state)),
             termOrigin(entry.origin),
             std::move(note),
             {}};

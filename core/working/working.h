@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// How a figure was reached: the same data for checks and for sums.
@@ -14,6 +15,9 @@ namespace loopwright {
 
 /// Where a term of a working came from.
 enum class TermOrigin : std::uint8_t { Read, Typed, Carried, Computed, Assumed, Table, Rule };
+
+/// "read", "typed", "carried", "computed", "assumed", "table", "rule": stable, as verdictKey is.
+std::string_view originKey(TermOrigin origin);
 
 /// One line of a working: symbol, value and where it came from.
 struct Term {

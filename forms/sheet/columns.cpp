@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/sheet/columns.h"
 
+#include "core/checks/answering_field.h"
 #include "forms/sheet/cells.h"
 #include "forms/sheet/entries.h"
 
@@ -131,33 +132,6 @@ std::vector<SheetColumn> makeColumns() {
     };
 }
 
-/// The cell that a check speaks about, by its key. Checks of which several readings can decide name the
-/// deciding one in the symbol of their result.
-struct CheckColumn {
-    std::string_view check;
-    std::string_view resultSymbol; ///< empty: whatever decides
-    SheetColumnId column;
-};
-constexpr std::array checkColumns{
-    CheckColumn{"load-device", "", Column::Load},
-    CheckColumn{"device-wiring", "", Column::Device},
-    CheckColumn{"load-wiring", "", Column::Sizes},
-    CheckColumn{"conventional", "", Column::Device},
-    CheckColumn{"loop", "", Column::Loop},
-    CheckColumn{"disconnection", "", Column::Loop},
-    CheckColumn{"residual-time", "t_5", Column::ResidualTimeFive},
-    CheckColumn{"residual-time", "", Column::ResidualTime},
-    CheckColumn{"additional-protection", "", Column::Device},
-    CheckColumn{"insulation", "R_L", Column::InsulationLive},
-    CheckColumn{"insulation", "", Column::InsulationEarth},
-    CheckColumn{"breaking-capacity", "", Column::Device},
-    CheckColumn{"adiabatic-line", "", Column::Sizes},
-    CheckColumn{"adiabatic-protective", "", Column::Sizes},
-    CheckColumn{"ring", "", Column::RingProtective},
-    CheckColumn{"drop", "", Column::CableLength},
-    CheckColumn{"polarity", "", Column::Polarity},
-};
-
 } // namespace
 
 std::span<const SheetColumn> sheetColumns() {
@@ -208,11 +182,17 @@ QString columnName(const SheetColumn& column, const Words& words) {
 }
 
 std::optional<SheetColumnId> columnOf(const Finding& finding) {
-    for (const CheckColumn& row : checkColumns)
-        if (row.check == finding.check &&
-            (row.resultSymbol.empty() || row.resultSymbol == finding.working.resultSymbol))
-            return row.column;
-    return std::nullopt;
+    const auto field = answeringField(finding);
+    if (!field) return std::nullopt;
+    const auto answers = [&](const SheetColumn& column) {
+        return std::ranges::any_of(column.fields, [&](const ColumnField& each) {
+            return each.kind == field->kind && each.key == field->key;
+        });
+    };
+    const auto column = std::ranges::find_if(sheetColumns(), answers);
+    if (column != sheetColumns().end()) return column->id;
+    // What is known of a device beyond its rating has no column of its own.
+    return field->key.starts_with("device.") ? std::optional(Column::Device) : std::nullopt;
 }
 
 } // namespace loopwright

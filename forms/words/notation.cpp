@@ -1,26 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/words/notation.h"
 
-#include <QRegularExpression>
-
 namespace loopwright {
-namespace {
 
-/// A subscript: letters and digits, joined by commas or points between them, or anything in braces.
-const QRegularExpression& subscript() {
-    static const QRegularExpression form(QStringLiteral(
-        "_(?:\\{([^}]*)\\}|((?:[\\p{L}\\p{N}∆]+)(?:[,.](?=[\\p{L}\\p{N}])[\\p{L}\\p{N}∆]+)*))"));
-    return form;
+const QRegularExpression& symbolPattern() {
+    static const QRegularExpression pattern(
+        QStringLiteral("(?<![\\p{L}\\p{N}_])(\\p{L})_(?:\\{([^}]*)\\}|"
+                       "([\\p{L}\\p{N}∆]{1,8}(?:[,.][\\p{L}\\p{N}∆]{1,8})*)(?![\\p{L}\\p{N}_]))"));
+    return pattern;
 }
 
-} // namespace
-
 QString plainNotation(QString sentence) {
-    return sentence.replace(subscript(), QStringLiteral("\\1\\2"));
+    return sentence.replace(symbolPattern(), QStringLiteral("\\1\\2\\3"));
 }
 
 QString richNotation(const QString& sentence) {
-    return sentence.toHtmlEscaped().replace(subscript(), QStringLiteral("<sub>\\1\\2</sub>"));
+    return sentence.toHtmlEscaped().replace(symbolPattern(), QStringLiteral("\\1<sub>\\2\\3</sub>"));
 }
 
 } // namespace loopwright

@@ -106,7 +106,10 @@ QString Words::word(std::string_view phraseKey) const {
 }
 
 QString Words::measure(const Measure& measure) const {
-    const QString figure = number(measure.value, measure.decimals);
+    const QString sign = measure.bound == Bound::OrMore   ? QStringLiteral(">")
+                         : measure.bound == Bound::OrLess ? QStringLiteral("<")
+                                                          : QString();
+    const QString figure = sign + number(measure.value, measure.decimals);
     return measure.unit.symbol.empty() ? figure : figure + noBreakSpace + text(measure.unit.symbol);
 }
 

@@ -28,7 +28,7 @@ class Words {
     QString word(std::string_view phraseKey) const;
 
     /// Value, no-break space, unit: "41.7 A". Minus is U+2212, thousands are parted by U+2009, decimals are
-    /// the locale's.
+    /// the locale's. A bound has its sign before it: ">999 MΩ".
     QString measure(const Measure& measure) const;
 
     /// The number alone. Decimals below 0 choose three significant digits and drop zeros at the end.

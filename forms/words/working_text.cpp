@@ -22,24 +22,11 @@ QString sourceTitle(const Source& source) {
     return source.fromMemory && !title.isEmpty() ? tr("%1 (from memory)").arg(title) : title;
 }
 
-std::string_view originKey(TermOrigin origin) {
-    switch (origin) {
-    case TermOrigin::Read:
-        return "origin.read";
-    case TermOrigin::Typed:
-        return "origin.typed";
-    case TermOrigin::Carried:
-        return "origin.carried";
-    case TermOrigin::Computed:
-        return "origin.computed";
-    case TermOrigin::Assumed:
-        return "origin.assumed";
-    case TermOrigin::Table:
-        return "origin.table";
-    case TermOrigin::Rule:
-        break;
-    }
-    return "origin.rule";
+/// Sentences that begin with a name begin with it as somebody typed it: "jacketed kettle".
+QString asSentence(QString said) {
+    const bool beginsWithSymbol = said.size() > 1 && said.at(1) == u'_';
+    if (!said.isEmpty() && !beginsWithSymbol) said[0] = said.at(0).toUpper();
+    return said;
 }
 
 /// "= 9.6 kW at 230 V", "~ assumed: none published", "IEC 60898-1, table 7".
@@ -47,7 +34,7 @@ QString fromText(const Term& term, const Words& words) {
     QStringList said;
     if (!term.note.key.empty()) said << words.sentence(term.note);
     if (!term.source.title.empty()) said << sourceTitle(term.source);
-    const QString origin = words.word(originKey(term.origin));
+    const QString origin = words.word("origin." + std::string(originKey(term.origin)));
     const QString details = said.join(QStringLiteral("; "));
     switch (term.origin) {
     case TermOrigin::Computed:
@@ -60,6 +47,17 @@ QString fromText(const Term& term, const Words& words) {
     default:
         return details.isEmpty() ? origin : origin + QStringLiteral(", ") + details;
     }
+}
+
+} // namespace
+
+QString checkName(const Finding& finding, const Words& words) {
+    return words.word("check." + std::string(finding.check) + ".name");
+}
+
+QString findingText(const Finding& finding, const Words& words) {
+    if (!finding.sentence.key.empty()) return asSentence(words.sentence(finding.sentence));
+    return checkName(finding, words) + QStringLiteral(": ") + words.word(wordKey(finding.verdict));
 }
 
 QString limitText(Relation relation, const Measure& limit, const Words& words) {
@@ -75,14 +73,6 @@ QString limitText(Relation relation, const Measure& limit, const Words& words) {
         break;
     }
     return tr("should be %1").arg(figure);
-}
-
-} // namespace
-
-QString findingText(const Finding& finding, const Words& words) {
-    if (!finding.sentence.key.empty()) return words.sentence(finding.sentence);
-    return words.word("check." + std::string(finding.check) + ".name") + QStringLiteral(": ") +
-           words.word(wordKey(finding.verdict));
 }
 
 std::vector<WorkingLine> termLines(const Working& working, const Words& words) {

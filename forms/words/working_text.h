@@ -7,7 +7,8 @@
 #include <optional>
 #include <vector>
 
-/// A working in words, for screens: symbols stay in notation, everything else is as people read it.
+/// Findings and their workings in words, for screens, report and command line: symbols stay in notation,
+/// everything else is as people read it.
 namespace loopwright {
 
 struct WorkingLine {
@@ -17,10 +18,14 @@ struct WorkingLine {
     friend bool operator==(const WorkingLine&, const WorkingLine&) = default;
 };
 
-/// What the check found: its sentence, or its name and verdict when it has none.
+/// What the check is called: "Load and device".
+QString checkName(const Finding& finding, const Words& words);
+/// What the check found: its sentence, beginning in upper case, or its name and verdict when it has none.
 QString findingText(const Finding& finding, const Words& words);
 std::vector<WorkingLine> termLines(const Working& working, const Words& words);
 std::optional<WorkingLine> resultLine(const Working& working, const Words& words);
+/// "at most 30 A", "at least 1 MΩ".
+QString limitText(Relation relation, const Measure& limit, const Words& words);
 /// Title and clause of the rule: "IEC 60364-4-41:2005, 411.3.2"; empty without a source.
 QString sourceLine(const Working& working);
 /// "−39 %", "+4 %"; empty when there is no margin.

@@ -21,7 +21,7 @@ TEST(LabelText, EveryKindOfArgumentComesBack) {
 }
 
 RC_GTEST_PROP(LabelText, AnyNumberComesBackExactly, (std::int64_t whole, double value)) {
-    const Message label{"change.field", {whole, Measure{value, units::megohm, 1}}};
+    const Message label{"change.field", {whole, Measure{value, units::megohm, 1, Bound::OrMore}}};
     RC_ASSERT(comesBack(label) == label);
 }
 

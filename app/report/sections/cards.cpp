@@ -7,7 +7,7 @@
 namespace loopwright::report {
 namespace {
 
-constexpr double between = 5 * mm;          ///< frames of a column
+constexpr double between = 4 * mm;          ///< frames of a column
 constexpr double highestContent = 205 * mm; ///< leaves room on a page for a heading above
 
 /// A frame to be: part of a card, or all of it.

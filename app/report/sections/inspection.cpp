@@ -35,9 +35,9 @@ class Items {
     Items(const Composing& composing, Flow& flow)
       : composing_(composing)
       , flow_(flow)
-      , table_(composing.type, {{92 * mm, QCoreApplication::translate("Report", "What was looked at")},
-                                {36 * mm, QCoreApplication::translate("Report", "Outcome")},
-                                {46 * mm, QCoreApplication::translate("Report", "Remark")}}) {}
+      , table_(composing.type, {{91 * mm, QCoreApplication::translate("Report", "What was looked at")},
+                                {43 * mm, QCoreApplication::translate("Report", "Outcome")},
+                                {40 * mm, QCoreApplication::translate("Report", "Remark")}}) {}
 
     Box head() const { return table_.head(); }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report/composition.h"
-#include "app/report/findings.h"
 #include "app/report/places.h"
 #include "app/report/sections/cards.h"
+#include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 
@@ -70,9 +70,9 @@ class ObservationCard {
             for (const std::size_t index : findingsAt(composing_.input, observation_, verdict)) {
                 const Finding& finding = composing_.input.assessment.findings[index];
                 const QString page =
-                    QCoreApplication::translate("Report", "Page %1.")
+                    QCoreApplication::translate("Report", "Page\u00A0%1.")
                         .arg(words().number(std::int64_t{composing_.pageOf(workingAnchor(index))}));
-                const QString said = QStringLiteral("%1 %2").arg(findingSaid(finding, words()), page);
+                const QString said = QStringLiteral("%1 %2").arg(findingText(finding, words()), page);
                 stack.push_back(gap(small));
                 bool isFirst = true;
                 for (const Box& line : composing_.type.paragraph(said, style::cell, inside - indent,
@@ -95,7 +95,7 @@ class ObservationCard {
         constexpr double between = 3 * mm;
         const auto isOurs = [&](const Photo& photo) { return photo.observation == observation_.id; };
         const auto count = std::ranges::count_if(composing_.input.installation.photos, isOurs);
-        const double width = count == 1 ? inside * 0.62 : (inside - between) / 2, height = width * 3 / 4;
+        const double width = count == 1 ? inside * 0.6 : (inside - between) / 2, height = width * 3 / 4;
         std::vector<Box> pictures;
         for (const Photo& photo : composing_.input.installation.photos) {
             if (!isOurs(photo)) continue;
@@ -198,7 +198,7 @@ void writeUnmentioned(const Composing& composing, Flow& flow) {
         const Box name = marked(composing.type, markOf(finding.verdict), inkOf(finding.verdict),
                                 checkName(finding, words), style::cellStrong, table.room(1));
         Stack said{name};
-        append(said, table.text(1, findingSaid(finding, words), style::cell, Notation::Symbols));
+        append(said, table.text(1, findingText(finding, words), style::cell, Notation::Symbols));
         const QString page = QCoreApplication::translate("Report", "page %1")
                                  .arg(words.number(std::int64_t{composing.pageOf(workingAnchor(index))}));
         flow.row(table.row({table.text(0, fullNameOf(composing.input.installation, place)), said,

@@ -64,8 +64,10 @@ void writeRows(const Composing& composing, Flow& flow, const std::vector<Schedul
             flow.row({sectionRow(composing.type, text(row.circuit.section))}, Keep::WithNext, false);
         section = row.circuit.section;
         if (&row == &rows.back()) flow.anchor(lastScheduleAnchor);
-        flow.row({row.circuit.use == CircuitUse::Spare ? spareRow(composing.type, columns, row)
-                                                       : scheduleRow(composing.type, columns, row)});
+        const bool isSpare = row.circuit.use == CircuitUse::Spare;
+        flow.row(
+            {isSpare ? spareRow(composing.type, columns, row) : scheduleRow(composing.type, columns, row)},
+            Keep::Free, !isSpare);
     }
     flow.closeTable();
 }

@@ -1,59 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report/sections/schedule_cells.h"
 
+#include "core/checks/answering_field.h"
+
 #include <algorithm>
 
 namespace loopwright::report::cells {
 namespace {
 
-/// Which check speaks in which cell. Where a check judges several readings, `symbol` is what its working
-/// calls this one.
-struct CellCheck {
-    std::string_view cell;
-    std::string_view check;
-    std::string_view symbol;
-};
-constexpr std::array cellChecks{
-    CellCheck{"rated", "device-wiring", ""},
-    CellCheck{"rated", "conventional", ""},
-    CellCheck{"capacity", "breaking-capacity", ""},
-    CellCheck{"residual", "additional-protection", ""},
-    CellCheck{"residual", "residual-touch", ""},
-    CellCheck{"line", "adiabatic-line", ""},
-    CellCheck{"protective", "adiabatic-protective", ""},
-    CellCheck{"length", "drop", ""},
-    CellCheck{"load", "load-device", ""},
-    CellCheck{"load", "load-wiring", ""},
-    CellCheck{"load", "plug-fuse", ""},
-    CellCheck{"ringLine", "ring", "r_1"},
-    CellCheck{"ringNeutral", "ring", "r_n"},
-    CellCheck{"ringProtective", "ring", "r_2"},
-    CellCheck{"continuity", "ring", "R_1+R_2"},
-    CellCheck{"insulationLive", "insulation", "R_L"},
-    CellCheck{"insulationEarth", "insulation", "R_E"},
-    CellCheck{"polarity", "polarity", ""},
-    CellCheck{"loop", "loop", ""},
-    CellCheck{"residualTime", "residual-time", "t_1"},
-    CellCheck{"residualTimeFive", "residual-time", "t_5"},
-};
-
-/// The worst of what the checks that speak here say.
-Verdict verdictIn(const ScheduleRow& row, std::string_view cell) {
+/// The worst of what the checks that this cell answers for say.
+Verdict verdictIn(const ScheduleRow& row, AnsweringField field) {
     Verdict worst = Verdict::DoesNotApply;
     for (const Finding* finding : row.findings)
-        for (const CellCheck& each : cellChecks)
-            if (each.cell == cell && each.check == finding->check &&
-                finding->verdict != Verdict::CannotTell &&
-                (each.symbol.empty() || each.symbol == finding->working.resultSymbol))
-                worst = std::min(worst, finding->verdict);
+        if (finding->verdict != Verdict::CannotTell && answeringField(*finding) == field)
+            worst = std::min(worst, finding->verdict);
     return worst;
 }
 
-bool isMissing(const ScheduleRow& row, RecordKind kind, std::string_view field) {
+bool isMissing(const ScheduleRow& row, AnsweringField field) {
     return std::ranges::any_of(row.findings, [&](const Finding* finding) {
         return finding->verdict == Verdict::CannotTell &&
                std::ranges::any_of(finding->missing, [&](const MissingInput& missing) {
-                   return missing.kind == kind && missing.field == field;
+                   return missing.kind == field.kind && missing.field == field.key;
                });
     });
 }
@@ -89,11 +57,10 @@ ScheduleCell figureCell(const ScheduleRow& row, const EntryText& entry) {
     }
 }
 
-ScheduleCell entryCell(const ScheduleRow& row, const EntryText& entry, RecordKind kind,
-                       std::string_view field, std::string_view cell) {
+ScheduleCell entryCell(const ScheduleRow& row, const EntryText& entry, AnsweringField field) {
     ScheduleCell result = figureCell(row, entry);
-    result.isMissing = entry.state == EntryState::Missing && isMissing(row, kind, field);
-    result.verdict = verdictIn(row, cell);
+    result.isMissing = entry.state == EntryState::Missing && isMissing(row, field);
+    result.verdict = verdictIn(row, field);
     return result;
 }
 
@@ -105,18 +72,15 @@ const Finding* findingOf(const ScheduleRow& row, std::string_view check) {
 
 } // namespace
 
-ScheduleCell ofCircuit(const ScheduleRow& row, const EntryText& entry, std::string_view field,
-                       std::string_view cell) {
-    return entryCell(row, entry, RecordKind::Circuit, field, cell);
+ScheduleCell ofCircuit(const ScheduleRow& row, const EntryText& entry, std::string_view field) {
+    return entryCell(row, entry, {RecordKind::Circuit, field});
 }
 
-ScheduleCell ofReading(const ScheduleRow& row, const EntryText& entry, std::string_view field,
-                       std::string_view cell) {
-    return entryCell(row, entry, RecordKind::CircuitReading, field, cell);
+ScheduleCell ofReading(const ScheduleRow& row, const EntryText& entry, std::string_view field) {
+    return entryCell(row, entry, {RecordKind::CircuitReading, field});
 }
 
-ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member, std::string_view field,
-                    std::string_view cell) {
+ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member, std::string_view field) {
     ScheduleCell result;
     switch (row.reading ? row.reading->*member : TestOutcome::NotDone) {
     case TestOutcome::Correct:
@@ -132,10 +96,10 @@ ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member,
         result = {QStringLiteral("N/A"), soft};
         break;
     case TestOutcome::NotDone:
-        result.isMissing = isMissing(row, RecordKind::CircuitReading, field);
+        result.isMissing = isMissing(row, {RecordKind::CircuitReading, field});
         break;
     }
-    result.verdict = verdictIn(row, cell);
+    result.verdict = verdictIn(row, {RecordKind::CircuitReading, field});
     return result;
 }
 
@@ -143,7 +107,7 @@ ScheduleCell deviceType(const ScheduleRow& row) {
     const std::string& key = row.circuit.device.family;
     const DeviceFamily* family = row.input.tables.deviceFamily(key);
     ScheduleCell cell{text(family ? family->shortLabel : key), plain};
-    cell.isMissing = key.empty() && isMissing(row, RecordKind::Circuit, "device.family");
+    cell.isMissing = key.empty() && isMissing(row, {RecordKind::Circuit, "device.family"});
     return cell;
 }
 
@@ -153,15 +117,15 @@ ScheduleCell residualRating(const ScheduleRow& row) {
             ? figureCell(row, toText(row.circuit.residual.residualCurrent, units::milliampere))
             : ScheduleCell{};
     cell.isMissing =
-        cell.said.isEmpty() && isMissing(row, RecordKind::Circuit, "residual.residualCurrent_mA");
-    cell.verdict = verdictIn(row, "residual");
+        cell.said.isEmpty() && isMissing(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
+    cell.verdict = verdictIn(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
     return cell;
 }
 
 ScheduleCell method(const ScheduleRow& row) {
     const InstallationMethod method = row.circuit.wiring.method;
     ScheduleCell cell{method == InstallationMethod::Unknown ? QString() : text(choiceKey(method)), plain};
-    cell.isMissing = cell.said.isEmpty() && isMissing(row, RecordKind::Circuit, "wiring.method");
+    cell.isMissing = cell.said.isEmpty() && isMissing(row, {RecordKind::Circuit, "wiring.method"});
     return cell;
 }
 
@@ -175,8 +139,8 @@ ScheduleCell load(const ScheduleRow& row) {
         const double amperes = finding->result->value;
         cell = signedFigure(row.input.words.number(amperes, amperes < 100 ? 1 : 0), Origin::Computed);
     }
-    cell.isMissing = cell.said.isEmpty() && isMissing(row, RecordKind::Circuit, "load_A");
-    cell.verdict = verdictIn(row, "load");
+    cell.isMissing = cell.said.isEmpty() && isMissing(row, {RecordKind::Circuit, "load_A"});
+    cell.verdict = verdictIn(row, {RecordKind::Circuit, "load_A"});
     return cell;
 }
 

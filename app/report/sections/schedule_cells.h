@@ -3,8 +3,8 @@
 
 #include "app/report/sections/schedule.h"
 
-/// What the cells of a circuit's row say. `cell` names a cell for the table of checks that speak in it;
-/// `field` is the catalogue's key, by which checks name what is missing.
+/// What the cells of a circuit's row say. `field` is the catalogue's key: checks name by it what is missing,
+/// and the cell answers for the findings that are about it.
 namespace loopwright::report::cells {
 
 inline constexpr TextStyle plain{PageText::Schedule, Weight::Regular, &Look::ink};
@@ -13,19 +13,16 @@ inline constexpr TextStyle carried{PageText::Schedule, Weight::Regular, &Look::i
 inline constexpr TextStyle strong{PageText::Schedule, Weight::Semibold, &Look::ink};
 
 /// A figure of the circuit.
-ScheduleCell ofCircuit(const ScheduleRow& row, const EntryText& entry, std::string_view field,
-                       std::string_view cell);
+ScheduleCell ofCircuit(const ScheduleRow& row, const EntryText& entry, std::string_view field);
 /// A figure of its readings.
-ScheduleCell ofReading(const ScheduleRow& row, const EntryText& entry, std::string_view field,
-                       std::string_view cell);
+ScheduleCell ofReading(const ScheduleRow& row, const EntryText& entry, std::string_view field);
 /// A test that is passed or not.
-ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member, std::string_view field,
-                    std::string_view cell);
+ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member, std::string_view field);
 
 template <class Q>
 ScheduleCell read(const ScheduleRow& row, Entry<Q> CircuitReading::*member, const Unit& unit,
-                  std::string_view field, std::string_view cell) {
-    return ofReading(row, row.reading ? toText(row.reading->*member, unit) : EntryText{}, field, cell);
+                  std::string_view field) {
+    return ofReading(row, row.reading ? toText(row.reading->*member, unit) : EntryText{}, field);
 }
 
 ScheduleCell deviceType(const ScheduleRow& row);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/report/findings.h"
+#include "app/report/composition.h"
 #include "app/report/places.h"
+#include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 
@@ -35,9 +36,7 @@ QStringList missingOf(const Undecided& about, const Words& words) {
     QStringList names;
     for (const Finding* finding : about.findings)
         for (const MissingInput& missing : finding->missing) {
-            const std::string key =
-                "field." + std::string(recordName(missing.kind)) + "." + std::string(missing.field);
-            const QString name = words.word(key);
+            const QString name = missingText(missing, words);
             if (!names.contains(name)) names << name;
         }
     return names;
@@ -62,7 +61,7 @@ void writeUndecided(const Composing& composing, Flow& flow) {
         QStringList reasons;
         for (const Finding* finding : about.findings) {
             checks << checkName(*finding, words);
-            if (finding->missing.empty()) reasons << findingSaid(*finding, words);
+            if (finding->missing.empty()) reasons << findingText(*finding, words);
         }
         const QStringList missing = missingOf(about, words) + reasons;
         flow.row(table.row(

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/report/findings.h"
 #include "app/report/places.h"
 #include "app/report/sections/cards.h"
+#include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 
@@ -30,8 +30,9 @@ class WorkingCard {
             append(stack, formula(text(working.formula), style::body));
             stack.push_back(gap(1 * mm));
         }
-        for (std::size_t index = 0; index < working.terms.size(); ++index)
-            append(stack, row(term(working.terms[index]), style::cell, index + 1 < working.terms.size()));
+        const std::vector<WorkingLine> terms = termLines(working, words());
+        for (std::size_t index = 0; index < terms.size(); ++index)
+            append(stack, row(terms[index], style::cell, index + 1 < terms.size()));
         append(stack, result());
         append(stack, source());
         return stack;
@@ -44,12 +45,6 @@ class WorkingCard {
     }
 
   private:
-    struct Row {
-        QString symbol;
-        QString value;
-        QString from;
-    };
-
     const Words& words() const { return composing_.input.words; }
 
     Stack title() const {
@@ -60,7 +55,7 @@ class WorkingCard {
                composing_.type.paragraph(fullNameOf(installation, placeOf(installation, finding_.subject)),
                                          style::cellSoft, inside));
         stack.push_back(gap(1 * mm));
-        append(stack, composing_.type.paragraph(findingSaid(finding_, words()), style::cell, inside,
+        append(stack, composing_.type.paragraph(findingText(finding_, words()), style::cell, inside,
                                                 Align::Left, Notation::Symbols));
         return stack;
     }
@@ -96,46 +91,7 @@ class WorkingCard {
         return box;
     }
 
-    static std::string_view originKey(TermOrigin origin) {
-        switch (origin) {
-        case TermOrigin::Read:
-            return "origin.read";
-        case TermOrigin::Typed:
-            return "origin.typed";
-        case TermOrigin::Carried:
-            return "origin.carried";
-        case TermOrigin::Computed:
-            return "origin.computed";
-        case TermOrigin::Assumed:
-            return "origin.assumed";
-        case TermOrigin::Table:
-            return "origin.table";
-        case TermOrigin::Rule:
-            break;
-        }
-        return "origin.rule";
-    }
-
-    QString sourceSaid(const Source& source) const {
-        const QString title = text(source.title);
-        return source.fromMemory && !title.isEmpty()
-                   ? QCoreApplication::translate("Report", "%1 (from memory)", "a source").arg(title)
-                   : title;
-    }
-
-    Row term(const Term& term) const {
-        QStringList from;
-        if (!term.note.key.empty()) from << words().sentence(term.note);
-        if (!term.source.title.empty()) from << sourceSaid(term.source);
-        const QString origin = words().word(originKey(term.origin));
-        const QString sign = term.origin == TermOrigin::Assumed ? QStringLiteral("~ ") : QString();
-        return {text(term.symbol), words().measure(term.value),
-                sign + (from.isEmpty()
-                            ? origin
-                            : QStringLiteral("%1: %2").arg(origin, from.join(QStringLiteral("; "))))};
-    }
-
-    Stack row(const Row& said, const TextStyle& style, bool ruled) const {
+    Stack row(const WorkingLine& said, const TextStyle& style, bool ruled) const {
         const TextStyle soft = style == style::cell ? style::cellSoft : style;
         const Stack symbol = formulaCell(said.symbol, style);
         const Stack value =
@@ -160,14 +116,9 @@ class WorkingCard {
     }
 
     Stack result() const {
-        const Working& working = finding_.working;
-        if (!working.result) return {};
-        const QString sign = working.restsOnAssumption ? QStringLiteral("~ ") : QString();
-        const QString limit =
-            working.limit ? limitText(working.relation, *working.limit, words()) : QString();
-        const TextStyle style = style::inked(style::cellStrong, inkOf(finding_.verdict));
-        Stack stack =
-            row({text(working.resultSymbol), sign + words().measure(*working.result), limit}, style, false);
+        const auto said = resultLine(finding_.working, words());
+        if (!said) return {};
+        Stack stack = row(*said, style::inked(style::cellStrong, inkOf(finding_.verdict)), false);
         stack.front().add(LineInk{{0, 0}, {inside, 0}, headLine, &Look::ink});
         return stack;
     }
@@ -177,10 +128,7 @@ class WorkingCard {
         QStringList lines;
         if (working.restsOnAssumption)
             lines << QCoreApplication::translate("Report", "This rests on an assumed figure, marked ~.");
-        QStringList rule;
-        if (!working.source.title.empty()) rule << sourceSaid(working.source);
-        if (!working.clause.empty()) rule << text(working.clause);
-        if (!rule.isEmpty()) lines << rule.join(QStringLiteral(", "));
+        if (const QString rule = sourceLine(working); !rule.isEmpty()) lines << rule;
         if (lines.isEmpty()) return {};
         Stack stack{gap(1 * mm)};
         append(stack, composing_.type.paragraph(lines.join(u'\n'), style::foot, inside));

@@ -169,24 +169,38 @@ TEST_F(BadInput, ARefusedImportMakesNoWorkbook) {
         EXPECT_THAT(entry.path().filename().string(), testing::Not(HasSubstr("fresh")));
 }
 
-TEST_F(BadInput, AReadOnlyFolderIsSaid) {
-    const fs::path sealed = folder / "sealed";
-    fs::create_directory(sealed);
-    fs::permissions(sealed, fs::perms::owner_read | fs::perms::owner_exec);
-    const bool rootWritesAnyway = access(sealed.c_str(), W_OK) == 0;
-    // Where permissions do not bind, a folder that nobody may write to is at hand.
-    const fs::path target = rootWritesAnyway ? fs::path("/proc/self") : sealed;
-    for (const std::vector<std::string>& arguments :
-         {std::vector<std::string>{"export", workbook, (target / "out.site.json").string()},
-          {"report", test::demoSiteFile, "--pdf", (target / "out.pdf").string()},
-          {"import", test::demoSiteFile, (target / "new.loopwright").string()},
-          {"demo", "--folder", (target / "demo").string()}}) {
-        const Outcome outcome = spoken(arguments);
-        EXPECT_EQ(outcome.code, 1) << arguments.front();
-        EXPECT_THAT(outcome.err, HasSubstr(target.string())) << arguments.front();
-        EXPECT_EQ(outcome.out, "") << arguments.front();
+TEST_F(BadInput, WhatIsNeitherWorkbookNorSiteFileIsSaidToBeSo) {
+    std::string noise;
+    for (unsigned state = 7; noise.size() < 5000; state = state * 1103515245U + 12345U)
+        noise += static_cast<char>(state >> 16U);
+    for (const std::string& bytes :
+         {noise, std::string("%PDF-1.4\n%\xE2\xE3\xCF\xD3\n"), std::string("\0\1\2\3", 4),
+          std::string("SQLite"), std::string("just a letter")})
+        expectRefused(given(bytes), {"given.site.json is neither a workbook nor a site file"});
+    expectRefused(given("\xFF\xFE{\0"), {"UTF-8"});
+}
+
+TEST_F(BadInput, AWorkbookIsNotTakenForASiteFile) {
+    const Outcome outcome = spoken({"import", workbook, (folder / "other.loopwright").string()});
+    EXPECT_EQ(outcome.code, 1);
+    EXPECT_THAT(outcome.err, HasSubstr(workbook + " is a workbook"));
+    EXPECT_FALSE(fs::exists(folder / "other.loopwright"));
+}
+
+TEST_F(BadInput, WhatIsNoFileIsNotReplaced) {
+    const fs::path there = folder / "a folder";
+    fs::create_directory(there);
+    for (const std::string& target : {there.string(), std::string("/dev/null")}) {
+        for (const std::vector<std::string>& arguments :
+             {std::vector<std::string>{"export", workbook, target},
+              {"report", test::demoSiteFile, "--pdf", target}}) {
+            const Outcome outcome = spoken(arguments);
+            EXPECT_EQ(outcome.code, 1) << arguments.front();
+            EXPECT_THAT(outcome.err, HasSubstr(target + " is not a file")) << arguments.front();
+        }
+        EXPECT_FALSE(fs::is_regular_file(target)) << target;
     }
-    fs::permissions(sealed, fs::perms::owner_all);
+    EXPECT_TRUE(fs::is_empty(there));
 }
 
 } // namespace

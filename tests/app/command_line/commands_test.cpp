@@ -22,6 +22,33 @@ TEST(CommandLine, HelpIsThereForEveryCommand) {
     EXPECT_THAT(spoken({"--version"}).out, HasSubstr("0.1"));
 }
 
+TEST(CommandLine, HelpIsInItsOwnWords) {
+    EXPECT_EQ(spoken({"report", "--help"}).out,
+              R"(Write the report of a visit as PDF
+
+  loopwright report FILE --pdf PDF [--site NAME] [--visit NAME]
+
+  FILE           Workbook or site file
+  --pdf PDF      PDF file to write; one that is there is replaced
+  --site NAME    Name or id of the site, where a workbook holds several
+  --visit NAME   Name or id of the visit; the newest when left out
+  --help         Show this page
+)");
+    const std::string whole = spoken({"--help"}).out;
+    for (const char* strange : {"REQUIRED", "OPTIONS", "SUBCOMMAND", "Positionals", "TEXT", ":FILE"})
+        EXPECT_THAT(whole, Not(HasSubstr(strange)));
+    EXPECT_THAT(whole, HasSubstr("loopwright [WORKBOOK]"));
+}
+
+TEST(CommandLine, WhatIsNotUnderstoodIsNamed) {
+    EXPECT_THAT(spoken({"report", "x"}).err,
+                testing::StartsWith("Something is missing: --pdf PDF.\n\"loopwright report --help\""));
+    EXPECT_THAT(spoken({"import"}).err, testing::StartsWith("Something is missing: SITE-FILE and WORKBOOK."));
+    EXPECT_THAT(spoken({"assess", "x", "--jsn"}).err, testing::StartsWith("This is not understood: --jsn."));
+    EXPECT_THAT(spoken({"report", "x", "--pdf"}).err,
+                testing::StartsWith("This takes one word after it: --pdf PDF."));
+}
+
 TEST(CommandLine, WrongUsageIsNotARefusal) {
     for (const std::vector<std::string>& arguments :
          {std::vector<std::string>{"assess"}, {"report", "x"}, {"import", "x"}, {"assess", "x", "--jsn"}}) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/report/proof.h"
 #include "tests/app/report/sites.h"
-#include "tests/support/messages.h"
+#include "tests/support/full_disk.h"
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
@@ -10,9 +10,6 @@
 #include <QPrinter>
 #include <QProcess>
 #include <QRegularExpression>
-
-#include <csignal>
-#include <sys/resource.h>
 
 namespace loopwright::test {
 namespace {
@@ -48,7 +45,7 @@ TEST(ReportPdf, isSoundAndSaysWhatThePagesSay) {
     ReportedSite site = demoSite();
     const Report report = site.report();
     const QString path = pathIn(folder, "report.pdf");
-    must(writePdf(report, path));
+    ASSERT_TRUE(writePdf(report, path));
     printedBy(QStringLiteral("qpdf"), {QStringLiteral("--check"), path});
 
     const QString info = QString::fromUtf8(printedBy(QStringLiteral("pdfinfo"), {path}));
@@ -79,7 +76,7 @@ TEST(ReportPdf, hasEachPageInItsOwnForm) {
     ReportedSite site = smallSite();
     const Report report = site.report();
     const QString path = pathIn(folder, "report.pdf");
-    must(writePdf(report, path));
+    ASSERT_TRUE(writePdf(report, path));
     const QString info = QString::fromUtf8(printedBy(
         QStringLiteral("pdfinfo"), {QStringLiteral("-l"), QString::number(report.pages.size()), path}));
     static const QRegularExpression size(QStringLiteral("Page +(\\d+) size: +([\\d.]+) x ([\\d.]+)"));
@@ -95,8 +92,8 @@ TEST(ReportPdf, hasEachPageInItsOwnForm) {
 TEST(ReportPdf, isTheSameForTheSameSiteButForItsDate) {
     const TemporaryFolder folder;
     ReportedSite site = smallSite();
-    must(writeReport(site.input(), pathIn(folder, "first.pdf")));
-    must(writeReport(site.input(), pathIn(folder, "second.pdf")));
+    ASSERT_TRUE(writeReport(site.input(), pathIn(folder, "first.pdf")));
+    ASSERT_TRUE(writeReport(site.input(), pathIn(folder, "second.pdf")));
     EXPECT_EQ(withoutDate(bytesOf(pathIn(folder, "first.pdf"))),
               withoutDate(bytesOf(pathIn(folder, "second.pdf"))));
 }
@@ -104,7 +101,10 @@ TEST(ReportPdf, isTheSameForTheSameSiteButForItsDate) {
 TEST(ReportPdf, refusesAFolderThatIsNotThere) {
     const TemporaryFolder folder;
     ReportedSite site = smallSite();
-    EXPECT_EQ(refusal(writeReport(site.input(), pathIn(folder, "nowhere/report.pdf"))), "report.cannot-open");
+    const auto written = writeReport(site.input(), pathIn(folder, "nowhere/report.pdf"));
+    ASSERT_FALSE(written);
+    EXPECT_TRUE(written.error().contains(QStringLiteral("nowhere/report.pdf cannot be written")))
+        << written.error().toStdString();
     EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
 }
 
@@ -113,26 +113,11 @@ TEST(ReportPdf, refusesAVisitThatIsNotThere) {
     ReportedSite site = smallSite();
     site.visit = Id{};
     EXPECT_TRUE(site.report().pages.empty());
-    EXPECT_EQ(refusal(writeReport(site.input(), pathIn(folder, "report.pdf"))), "report.no-visit");
+    const auto written = writeReport(site.input(), pathIn(folder, "report.pdf"));
+    ASSERT_FALSE(written);
+    EXPECT_TRUE(written.error().contains(QStringLiteral("no such visit"))) << written.error().toStdString();
     EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
 }
-
-/// A disk that is full, as far as this process can tell.
-class NoMoreThan {
-  public:
-    explicit NoMoreThan(rlim_t bytes) {
-        std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &before_);
-        const rlimit limit{bytes, before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~NoMoreThan() { setrlimit(RLIMIT_FSIZE, &before_); }
-    NoMoreThan(const NoMoreThan&) = delete;
-    NoMoreThan& operator=(const NoMoreThan&) = delete;
-
-  private:
-    rlimit before_{};
-};
 
 TEST(ReportPdf, leavesTheOldFileWhereTheDiskIsFull) {
     const TemporaryFolder folder;
@@ -144,8 +129,10 @@ TEST(ReportPdf, leavesTheOldFileWhereTheDiskIsFull) {
     ReportedSite site = smallSite();
     const Report report = site.report();
     {
-        const NoMoreThan full(8000);
-        EXPECT_EQ(refusal(writePdf(report, path)), "report.cannot-write");
+        const FullDisk full(8000);
+        const auto written = writePdf(report, path);
+        ASSERT_FALSE(written);
+        EXPECT_TRUE(written.error().contains(path)) << written.error().toStdString();
     }
     EXPECT_EQ(bytesOf(path), "the one before");
     EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1)

@@ -116,8 +116,21 @@ TEST(Notation, SymbolsOfASentenceAreSetOrSpoken) {
     EXPECT_EQ(plainNotation(sentence), "Zs 0.54 Ω is within Zs,max <0.87 Ω>");
     EXPECT_EQ(richNotation(sentence), "Z<sub>s</sub> 0.54 Ω is within Z<sub>s,max</sub> &lt;0.87 Ω&gt;");
     EXPECT_EQ(plainNotation("a_b"), "ab");
+    EXPECT_EQ(plainNotation("R_1+R_2 of lamp_2"), "R1+R2 of lamp_2") << "a name stays as it was typed";
     EXPECT_EQ(plainNotation("plain, with 5 % and (brackets)"), "plain, with 5 % and (brackets)");
     EXPECT_EQ(plainNotation("external loop Z_e, or R_A."), "external loop Ze, or RA.");
+}
+
+TEST(WorkingText, ASentenceBeginsInUpperCase) {
+    const Words words(QLocale::c());
+    Finding finding;
+    finding.sentence = {
+        "check.plug-fuse.fails",
+        {std::string("jacketed kettle"), Measure{12.5, units::ampere, 1}, Measure{10, units::ampere, 0}}};
+    EXPECT_TRUE(findingText(finding, words).startsWith("Jacketed kettle draws 12.5\u00A0A"))
+        << findingText(finding, words).toStdString();
+    finding.sentence = {"check.ring.spur", {Measure{0.5, units::ohm, 1}, Measure{0.3, units::ohm, 1}}};
+    EXPECT_TRUE(findingText(finding, words).startsWith("R_1+R_2 reads"));
 }
 
 TEST(WorkingText, MarginsAreSharesOfTheLimit) {

@@ -74,6 +74,8 @@ TEST(Measures, StandANoBreakSpaceBeforeTheirUnit) {
     EXPECT_EQ(utf8(german.measure({0.3, units::ohm, 2})), "0,30\u00A0Ω");
     EXPECT_EQ(utf8(french.measure({-23, units::kelvin, 0})), "\u221223\u00A0K");
     EXPECT_EQ(utf8(plain.measure({1.45, units::ratio})), "1.45");
+    EXPECT_EQ(utf8(plain.measure({99.9, units::ohm, 1, Bound::OrMore})), ">99.9\u00A0Ω");
+    EXPECT_EQ(utf8(plain.measure({0.05, units::ohm, 2, Bound::OrLess})), "<0.05\u00A0Ω");
 }
 
 EntryText figureOf(EntryState state, double value, std::uint8_t decimals) {
