@@ -20,11 +20,14 @@ void passOnRemark(QtMsgType, const QMessageLogContext&, const QString& remark) {
     if (!remark.startsWith(QStringLiteral("QStandardPaths: "))) std::cerr << remark.toStdString() << '\n';
 }
 
-/// Without a display Qt would end the program; fonts for the report need none.
-void chooseHeadless() {
-    if (hasDisplay()) return;
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+/// Without a display Qt would end the program; fonts for the report need none. Whether a window could be
+/// seen.
+bool chooseHeadless() {
+    if (hasDisplay()) return true;
     qInstallMessageHandler(passOnRemark);
+    if (!qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) return true; // somebody knows better
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    return false;
 }
 
 /// A file that may not grow further is then refused like a full disk, and does not end the program.
@@ -43,7 +46,13 @@ int run(int argc, char** argv) {
     using namespace loopwright;
     const Request request = parseCommandLine(argc, argv, std::cout, std::cerr);
     if (const auto* answered = std::get_if<Answered>(&request)) return answered->exitCode;
-    chooseHeadless();
+    const bool canShow = chooseHeadless();
+    if (!canShow && std::holds_alternative<OpenRequest>(request)) {
+        std::cerr
+            << "There is no display to show the window on. \"loopwright --help\" lists what can be done "
+               "without one.\n";
+        return exitRefused;
+    }
     bearFileLimits();
     QApplication application(argc, argv);
     QApplication::setApplicationName("loopwright");

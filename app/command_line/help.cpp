@@ -119,8 +119,9 @@ std::string clashOf(const CLI::App& command) {
 
 /// What was not understood. The library's own text is left for what nobody can type wrong here.
 std::string reasonOf(const CLI::App& app, const CLI::App& command, const CLI::Error& fault) {
-    if (fault.get_name() == "RequiredError") return words("Something is missing: %1.", missingOf(command));
-    if (fault.get_name() == "ExtrasError")
+    const auto kind = static_cast<CLI::ExitCodes>(fault.get_exit_code());
+    if (kind == CLI::ExitCodes::RequiredError) return words("Something is missing: %1.", missingOf(command));
+    if (kind == CLI::ExitCodes::ExtrasError)
         return words("This is not understood: %1.", joined(app.remaining(true), words("and")));
     if (fault.get_name() == "ExcludesError") return words("These do not go together: %1.", clashOf(command));
     const std::string said = fault.what();

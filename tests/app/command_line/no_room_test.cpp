@@ -42,8 +42,8 @@ class NoRoom : public testing::Test {
                                    {"demo", "--folder", (target / "demo").string()},
                                    {"demo", "--folder", target.string()}};
         for (const char* name : {"kept", "new"}) {
-            all.push_back({"export", workbook, (target / name).string() + ".site.json"});
-            all.push_back({"report", workbook, "--pdf", (target / name).string() + ".pdf"});
+            all.push_back({"export", test::demoSiteFile, (target / name).string() + ".site.json"});
+            all.push_back({"report", test::demoSiteFile, "--pdf", (target / name).string() + ".pdf"});
         }
         return all;
     }

@@ -60,6 +60,12 @@ TEST(Program, TellsWrongWordsFromARefusal) {
     EXPECT_EQ(refused.err, "not there.loopwright is not there. Check the name and the folder.\n");
 }
 
+TEST(Program, DoesNotWaitBehindAWindowThatNobodySees) {
+    const Ended ended = started({demoSite()});
+    EXPECT_EQ(ended.code, 1);
+    EXPECT_THAT(ended.err, testing::HasSubstr("no display"));
+}
+
 TEST(Program, SaysThatItsResultFoundNoRoom) {
     const Ended ended = started({"assess", demoSite(), "--json"}, QStringLiteral("/dev/full"));
     EXPECT_EQ(ended.code, 1);
