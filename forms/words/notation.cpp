@@ -5,7 +5,7 @@ namespace loopwright {
 
 const QRegularExpression& symbolPattern() {
     static const QRegularExpression pattern(
-        QStringLiteral("(?<![\\p{L}\\p{N}_])(\\p{L})_(?:\\{([^}]*)\\}|"
+        QStringLiteral("(?<![\\p{L}\\p{N}_])(Δ?\\p{L})_(?:\\{([^}]*)\\}|"
                        "([\\p{L}\\p{N}∆]{1,8}(?:[,.][\\p{L}\\p{N}∆]{1,8})*)(?![\\p{L}\\p{N}_]))"));
     return pattern;
 }
