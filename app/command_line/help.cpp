@@ -123,7 +123,8 @@ std::string reasonOf(const CLI::App& app, const CLI::App& command, const CLI::Er
     if (kind == CLI::ExitCodes::RequiredError) return words("Something is missing: %1.", missingOf(command));
     if (kind == CLI::ExitCodes::ExtrasError)
         return words("This is not understood: %1.", joined(app.remaining(true), words("and")));
-    if (fault.get_name() == "ExcludesError") return words("These do not go together: %1.", clashOf(command));
+    if (kind == CLI::ExitCodes::ExcludesError)
+        return words("These do not go together: %1.", clashOf(command));
     const std::string said = fault.what();
     const CLI::Option* option = command.get_option_no_throw(said.substr(0, said.find(':')));
     return option ? words("This takes one word after it: %1.", typed(*option)) : said;

@@ -45,6 +45,9 @@ TEST(CommandLine, WhatIsNotUnderstoodIsNamed) {
                 testing::StartsWith("Something is missing: --pdf PDF.\n\"loopwright report --help\""));
     EXPECT_THAT(spoken({"import"}).err, testing::StartsWith("Something is missing: SITE-FILE and WORKBOOK."));
     EXPECT_THAT(spoken({"assess", "x", "--jsn"}).err, testing::StartsWith("This is not understood: --jsn."));
+    EXPECT_THAT(spoken({"sum"}).err, testing::StartsWith("Something is missing: NAME or --batch FILE."));
+    EXPECT_THAT(spoken({"sum", "drop", "--batch", "x"}).err,
+                testing::StartsWith("These do not go together: NAME and --batch FILE."));
     EXPECT_THAT(spoken({"report", "x", "--pdf"}).err,
                 testing::StartsWith("This takes one word after it: --pdf PDF."));
 }

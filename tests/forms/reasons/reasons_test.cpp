@@ -119,6 +119,8 @@ TEST(Notation, SymbolsOfASentenceAreSetOrSpoken) {
     EXPECT_EQ(plainNotation("R_1+R_2 of lamp_2"), "R1+R2 of lamp_2") << "a name stays as it was typed";
     EXPECT_EQ(plainNotation("plain, with 5 % and (brackets)"), "plain, with 5 % and (brackets)");
     EXPECT_EQ(plainNotation("external loop Z_e, or R_A."), "external loop Ze, or RA.");
+    EXPECT_EQ(plainNotation("ΔU_max, ΔU_{s,total}"), "ΔUmax, ΔUs,total") << "a difference is one symbol";
+    EXPECT_EQ(richNotation("ΔU_0"), "ΔU<sub>0</sub>");
 }
 
 TEST(WorkingText, ASentenceBeginsInUpperCase) {
