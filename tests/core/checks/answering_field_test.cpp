@@ -19,8 +19,9 @@ TEST(AnsweringField, IsInTheCatalogue) {
     for (const auto& check : circuitChecks()) {
         Finding finding;
         finding.check = check.key;
-        if (const auto field = answeringField(finding))
+        if (const auto field = answeringField(finding)) {
             EXPECT_NE(fieldInfo(field->kind, field->key), nullptr) << check.key << ": " << field->key;
+        }
     }
 }
 
