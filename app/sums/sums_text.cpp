@@ -3,12 +3,11 @@
 
 #include "core/sums/registry.h"
 #include "forms/words/notation.h"
+#include "forms/words/sum_words.h"
 #include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 #include <QTextStream>
-
-#include <cmath>
 
 namespace loopwright::sums {
 namespace {
@@ -19,29 +18,6 @@ constexpr int valueWidth = 16;
 
 QString sentence(const char* source) {
     return QCoreApplication::translate("Sums", source);
-}
-
-QString nameOf(const Words& words, const char* what, std::string_view key) {
-    return plainNotation(words.word(std::string("sum.") + what + "." + std::string(key)));
-}
-
-/// Ends of a range: as people write them, or with an exponent where that would be a row of zeros.
-QString endText(double value, const Words& words) {
-    constexpr double smallest = 1e-3, largest = 1e5;
-    const double size = std::abs(value);
-    return value == 0 || (size >= smallest && size <= largest)
-               ? words.number(value, -1)
-               : QString::number(value, 'g', 6)
-                     .replace(QStringLiteral("e+0"), QStringLiteral("e"))
-                     .replace(QStringLiteral("e-0"), QStringLiteral("e-"))
-                     .replace(QStringLiteral("e+"), QStringLiteral("e"));
-}
-
-QString rangeText(const Input& input, const Words& words) {
-    const auto end = [&](double base) { return endText(input.unit.fromBase(base), words); };
-    QString range = sentence("%1 to %2").arg(end(input.range.least), end(input.range.most));
-    if (!input.unit.symbol.empty()) range += QChar(QChar::Nbsp) + text(input.unit.symbol);
-    return input.range.zero && input.range.least > 0 ? range + sentence(", or 0") : range;
 }
 
 QString optionsText(const Input& input, const SumContext& context) {
@@ -67,21 +43,19 @@ QString allowedText(const Input& input, const SumContext& context, const Words& 
 
 QString absenceText(const Input& input, const SumContext& context, const Words& words) {
     if (input.required) return {};
-    if (input.standard)
-        return sentence("; %1 when left out")
-            .arg(words.measure({input.unit.fromBase(input.standard(context).value), input.unit, -1}));
-    if (!input.preset.empty()) return sentence("; %1 when left out").arg(text(input.preset));
-    return sentence("; may be left out");
+    const QString preset = presetText(input, context, words);
+    return preset.isEmpty() ? sentence("; may be left out") : sentence("; %1 when left out").arg(preset);
 }
 
 void writeSum(QTextStream& out, const Sum& sum, const SumContext& context, const Words& words) {
-    out << text(sum.key) << ": " << words.word("sum." + std::string(sum.key) + ".title") << '\n';
+    out << text(sum.key) << ": " << sumTitle(sum, words) << '\n';
     for (const Input& input : sum.inputs)
-        out << "  " << text(input.key).leftJustified(keyWidth) << ' ' << nameOf(words, "input", input.key)
-            << ": " << allowedText(input, context, words) << absenceText(input, context, words) << '\n';
+        out << "  " << text(input.key).leftJustified(keyWidth) << ' '
+            << plainNotation(inputName(input, words)) << ": " << allowedText(input, context, words)
+            << absenceText(input, context, words) << '\n';
     for (const Result& result : sum.results)
         out << "  = " << text(result.key).leftJustified(keyWidth - 2) << ' '
-            << nameOf(words, "result", result.key) << '\n';
+            << plainNotation(resultName(result, words)) << '\n';
     out << "  loopwright sum " << text(sum.key) << ' ' << text(sum.example) << "\n\n";
 }
 
@@ -105,8 +79,7 @@ void writeWorking(QTextStream& out, const Working& working, const Words& words) 
 void writeWords(QTextStream& out, const Sum& sum, const Answer& answer, const Words& words) {
     for (const Result& result : sum.results)
         if (const auto* word = std::get_if<std::string_view>(&answer.value(result.key)))
-            out << "> " << nameOf(words, "result", result.key) << ": " << nameOf(words, "word", *word)
-                << '\n';
+            out << "> " << plainNotation(resultName(result, words)) << ": " << wordName(*word, words) << '\n';
 }
 
 } // namespace
@@ -126,7 +99,7 @@ std::string answerText(const Sum& sum, const Answers& answers, const SumContext&
                        const Words& words) {
     QString page;
     QTextStream out(&page);
-    out << words.word("sum." + std::string(sum.key) + ".title") << '\n';
+    out << sumTitle(sum, words) << '\n';
     for (const Answer& each : answers.cases) {
         out << '\n';
         for (const Working& working : each.workings())

@@ -86,6 +86,7 @@ std::span<const ActionSpec> actionSpecs() {
 
         ActionSpec{FoldReasons, MenuId::View, QT_TRANSLATE_NOOP("Actions", "Fold or unfold what holds"),
                    "Ctrl+.", Icon::Reasons},
+        ActionSpec{Sums, MenuId::View, QT_TRANSLATE_NOOP("Actions", "Sums"), "Ctrl+U", {}, Needs::Nothing},
         ActionSpec{
             DarkLook, MenuId::View, QT_TRANSLATE_NOOP("Actions", "Dark"), "Ctrl+D", {}, Needs::Nothing},
     };

@@ -38,6 +38,7 @@ enum class ActionId : std::uint8_t {
     ShowReport,
     PrintReport,
     WritePdf,
+    Sums,
     DarkLook,
 };
 

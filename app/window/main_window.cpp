@@ -10,6 +10,7 @@
 #include "forms/places/go_to.h"
 #include "forms/reasons/reasons_panel.h"
 #include "forms/sheet/sheet_view.h"
+#include "forms/sums/sums_page.h"
 #include "forms/words/notation.h"
 
 #include <QApplication>
@@ -60,12 +61,14 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
                            return book_ ? book_->carryOut(change) : tl::expected<void, Message>();
                        }))
   , goTo_(new GoToField(around_.appearance))
+  , sums_(new SumsPage(around_.appearance))
   , desk_(new ReportDesk(around_, *pages_, *this)) {
     setWindowIcon(loopwright::windowIcon()); // a widget has a function of the same name
     makeActions();
     setMenuWidget(makeCommandBar());
     pages_->addWidget(start_);
     pages_->addWidget(area_);
+    pages_->addWidget(sums_);
     setCentralWidget(pages_);
     setMinimumSize(640, 400);
     resize(designWidth, designHeight);
@@ -78,6 +81,7 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
     });
     connect(goTo_, &GoToField::chosen, area_, &WorkArea::goTo);
     connect(goTo_, &GoToField::givenUp, area_, &WorkArea::toSheet);
+    connect(sums_, &SumsPage::closed, this, &MainWindow::showBook);
     connect(desk_, &ReportDesk::closeWanted, this, [this] { run(ActionId::ToSheet); });
     connect(desk_, &ReportDesk::said, this, &MainWindow::say);
     connect(area_, &WorkArea::visitWanted, this, [this](Id visit) { report(book_->showVisit(visit)); });
@@ -152,6 +156,8 @@ void MainWindow::run(ActionId id) {
     case ActionId::Quit:
         close();
         return;
+    case ActionId::Sums:
+        return showSums();
     case ActionId::DarkLook:
         return useLook(action(id).isChecked());
     default:
@@ -163,7 +169,8 @@ void MainWindow::run(ActionId id) {
     if (!book_->view()) return;
     const bool isAboutReport =
         id == ActionId::ShowReport || id == ActionId::PrintReport || id == ActionId::WritePdf;
-    if (desk_->page() && !isAboutReport) showBook(); // which puts the report away
+    if (pages_->currentWidget() == sums_ || (desk_->page() && !isAboutReport))
+        showBook(); // which puts sums and report away
     runInBook(id);
 }
 
@@ -282,6 +289,19 @@ void MainWindow::newVisit() {
 
 void MainWindow::showReport() {
     desk_->show(*book_, {&action(ActionId::PrintReport), &action(ActionId::WritePdf)});
+}
+
+/// Of the visit in hand, otherwise the usual ones.
+const RuleSet& MainWindow::rules() const {
+    const SiteViewPtr view = book_ ? book_->view() : nullptr;
+    return view ? *view->rules : around_.knowledge.ruleSets.front();
+}
+
+void MainWindow::showSums() {
+    desk_->close();
+    sums_->show(around_.knowledge.tables, rules());
+    pages_->setCurrentWidget(sums_);
+    sums_->setFocus();
 }
 
 void MainWindow::addPicture(Id observation) {

@@ -16,6 +16,7 @@ namespace loopwright {
 
 class GoToField;
 class StartPage;
+class SumsPage;
 class WorkArea;
 
 /// The one window: a start page, or an open book. It holds the forms together and does nothing itself that a
@@ -36,6 +37,7 @@ class MainWindow final : public QMainWindow {
     ReportPage* reportPage() { return desk_->page(); }
     StartPage& startPage() { return *start_; }
     GoToField& goToField() { return *goTo_; }
+    SumsPage& sums() { return *sums_; }
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -50,6 +52,8 @@ class MainWindow final : public QMainWindow {
     void take(const QString& path);
     void newVisit();
     void showReport();
+    void showSums();
+    const RuleSet& rules() const;
     void addPicture(Id observation);
     void useBook(Workbook workbook);
     void closeBook();
@@ -68,6 +72,7 @@ class MainWindow final : public QMainWindow {
     StartPage* start_;
     WorkArea* area_;
     GoToField* goTo_;
+    SumsPage* sums_;
     ReportDesk* desk_;
 };
 
