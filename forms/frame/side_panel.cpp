@@ -28,12 +28,14 @@ void SidePanel::setFloating(bool floating) {
         panel_.setParent(splitter_.parentWidget());
         panel_.hide();
     } else {
-        splitter_.insertWidget(edge_ == Qt::LeftEdge ? 0 : splitter_.count(), &panel_);
+        // The widest part, which is the middle, makes room; the others keep their widths.
         QList<int> sizes = splitter_.sizes();
-        const int at = splitter_.indexOf(&panel_);
-        sizes[at] = usualWidth_;
-        splitter_.setSizes(sizes);
+        *std::max_element(sizes.begin(), sizes.end()) -= usualWidth_ + splitter_.handleWidth();
+        const int at = edge_ == Qt::LeftEdge ? 0 : splitter_.count();
+        sizes.insert(at, usualWidth_);
+        splitter_.insertWidget(at, &panel_);
         panel_.show();
+        splitter_.setSizes(sizes);
     }
     place();
 }

@@ -326,8 +326,10 @@ void WorkArea::fold() {
 
 void WorkArea::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    fold();
-    // The layout places the splitter after this; what is laid over it follows.
+    // What has no room goes before the splitter squeezes it; what has room again comes back once the layout
+    // has placed the splitter.
+    if (width() < appearance_.type.scaled(roomForReasons)) reasonsSide_->setFloating(true);
+    if (width() < appearance_.type.scaled(roomForPlaces)) placesSide_->setFloating(true);
     QMetaObject::invokeMethod(this, &WorkArea::fold, Qt::QueuedConnection);
 }
 

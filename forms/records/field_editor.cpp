@@ -100,7 +100,8 @@ void FieldEditor::fitParagraphs() {
     const QRect room(0, 0, appearance_.type.scaled(textWidth) - 2 * edge - bar, QWIDGETSIZE_MAX);
     const int needed = metrics.boundingRect(room, Qt::TextWordWrap, paragraphs_->toPlainText()).height();
     const int least = leastLines * metrics.lineSpacing(), most = mostLines * metrics.lineSpacing();
-    paragraphs_->setFixedHeight(std::clamp(needed, least, most) + 2 * edge);
+    constexpr int slack = 4; // without it the last line counts as out of sight
+    paragraphs_->setFixedHeight(std::clamp(needed, least, most) + 2 * edge + slack);
 }
 
 QString FieldEditor::shownText() const {

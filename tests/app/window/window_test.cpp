@@ -409,6 +409,7 @@ TEST_F(WindowTest, LargerTypeTakesItsRoomFromThePanels) {
     EXPECT_FALSE(other.area().reasons().isVisible()) << "1366 px are less than 1200 px of this type";
     EXPECT_EQ(other.area().sheet().horizontalScrollBar()->maximum(), 0);
     const QDir directory(QStringLiteral(LOOPWRIGHT_PICTURES_DIR));
+    directory.mkpath(QStringLiteral("."));
     EXPECT_TRUE(other.grab().save(directory.filePath(QStringLiteral("window-large.png"))));
     other.action(ActionId::Inspect).trigger();
     QCoreApplication::processEvents();
