@@ -125,10 +125,16 @@ void SumsPage::open(const sums::Sum& sum) {
 }
 
 void SumsPage::reckon() {
+    QStringList wanted;
+    for (const sums::Input& input : sum_->inputs)
+        if (input.required && fields_->isEmpty(input.key))
+            wanted << sums::inputName(input, appearance_.words);
+    if (!wanted.isEmpty())
+        return answer_->showRefusal(tr("Still to give: %1.").arg(wanted.join(QStringLiteral(", "))), false);
     const auto inputs =
         sums::readInputs(*sum_, fields_->given(), *context_, appearance_.words.numberFormat());
     const auto refuse = [this](const sums::Refusal& refusal) {
-        answer_->showRefusal(appearance_.words.sentence(refusal.what), !fields_->isEmpty(refusal.input));
+        answer_->showRefusal(appearance_.words.sentence(refusal.what), true);
     };
     if (!inputs) return refuse(inputs.error());
     const auto answers = sums::answer(*sum_, *inputs, *context_);

@@ -32,7 +32,9 @@ TEST_F(IssuedTest, NothingInItChanges) {
         if (kind < RecordKind::Visit) return; // of the place, not of a visit
         Record row = (site.*RecordTraits<Record>::rows)[0];
         const auto& field = fieldsOf<Record>().back();
-        const std::string other = field.info.kind == FieldKind::Day ? "2040-01-01" : "later";
+        const std::string other = field.info.kind == FieldKind::Day      ? "2040-01-01"
+                                  : field.info.kind == FieldKind::Figure ? "7"
+                                                                         : "later";
         EXPECT_EQ(refusalOf(setField(kind, row.id, std::string(field.info.key), other)), "workbook.issued")
             << recordName(kind);
         EXPECT_EQ(refusalOf(removeRecord(kind, row.id)), "workbook.issued") << recordName(kind);
