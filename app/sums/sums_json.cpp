@@ -93,23 +93,6 @@ Json resultsJson(const Sum& sum, const Answers& answers) {
     return results;
 }
 
-Json givenJson(const Input& input, const GivenInput& given) {
-    if (input.kind == InputKind::Flag) return given.option == "yes";
-    if (input.kind == InputKind::Choice) return given.option;
-    Json list = Json::array();
-    for (const GivenFigure& figure : given.figures)
-        list.push_back(input.unit.fromBase(figure.value));
-    if (input.kind == InputKind::List || list.size() > 1) return list;
-    return list.empty() ? Json(nullptr) : list.front();
-}
-
-Json inputsJson(const Sum& sum, const Answers& answers) {
-    Json inputs = Json::object();
-    for (std::size_t i = 0; i < sum.inputs.size(); ++i)
-        inputs[std::string(sum.inputs[i].key)] = givenJson(sum.inputs[i], answers.inputs[i]);
-    return inputs;
-}
-
 Json workingsJson(const Answers& answers, const Words& words) {
     Json cases = Json::array();
     for (const Answer& each : answers.cases) {
@@ -151,7 +134,6 @@ Json answerJson(const Sum& sum, const tl::expected<Answers, Refusal>& answers, c
     if (!answers) return refusalJson(key, answers.error(), words);
     Json document = documentFor(key);
     document["ruleSet"] = ruleSetJson(context);
-    document["inputs"] = inputsJson(sum, *answers);
     document["results"] = resultsJson(sum, *answers);
     document["workings"] = workingsJson(*answers, words);
     return document;

@@ -76,17 +76,6 @@ void writeWorking(QTextStream& out, const Working& working, const Words& words) 
     if (const auto line = resultLine(working, words)) writeLine(out, "> ", *line);
 }
 
-/// Choices, which are no terms of a formula, and flags that are set.
-void writeOptions(QTextStream& out, const Sum& sum, const Answers& answers, const Words& words) {
-    for (std::size_t i = 0; i < sum.inputs.size(); ++i) {
-        const Input& input = sum.inputs[i];
-        const std::string& option = answers.inputs[i].option;
-        const QString name = plainNotation(inputName(input, words));
-        if (input.kind == InputKind::Choice) out << name << ": " << optionName(input, option, words) << '\n';
-        if (input.kind == InputKind::Flag && option == "yes") out << name << '\n';
-    }
-}
-
 void writeWords(QTextStream& out, const Sum& sum, const Answer& answer, const Words& words) {
     for (const Result& result : sum.results)
         if (const auto* word = std::get_if<std::string_view>(&answer.value(result.key)))
@@ -111,7 +100,6 @@ std::string answerText(const Sum& sum, const Answers& answers, const SumContext&
     QString page;
     QTextStream out(&page);
     out << sumTitle(sum, words) << '\n';
-    writeOptions(out, sum, answers, words);
     for (const Answer& each : answers.cases) {
         out << '\n';
         for (const Working& working : each.workings())

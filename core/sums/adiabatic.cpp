@@ -44,7 +44,7 @@ Sum adiabaticSize() {
                 const CrossSection least = physics::adiabaticSize(
                     physics::jouleIntegral(given[faultCurrent], given[duration]), given[factor]);
                 Answer answer;
-                answer.step("S_min = √(I^2 t) / k, up to 5 s", leastSize, least,
+                answer.step("S_min = √(I^2 t) / k", leastSize, least,
                             ruleSource(context, "adiabatic-protective"));
                 if (const auto size = given[fitted])
                     answer.judge(Relation::AtMost, least, *size, units::squareMillimetre);

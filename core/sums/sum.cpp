@@ -54,7 +54,6 @@ void checkDeclared(const Sum& sum, const Answer& answer) {
 tl::expected<Answers, Refusal> answer(const Sum& sum, const Inputs& inputs, const SumContext& context) {
     const std::size_t count = caseCount(sum, inputs);
     Answers answers;
-    answers.inputs = inputs;
     answers.several = count > 1;
     for (std::size_t index = 0; index < count; ++index) {
         const Given given(sum.inputs, inputs, index);

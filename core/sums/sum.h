@@ -31,7 +31,6 @@ struct Sum {
 
 /// The answer to every case that was asked for.
 struct Answers {
-    Inputs inputs;             ///< that they answer, defaults included
     std::vector<Answer> cases; ///< one, or one for each of several figures given for a number
     bool several = false;      ///< a number was given as a list: results are lists too
 };

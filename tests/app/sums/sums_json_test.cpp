@@ -75,18 +75,6 @@ TEST(SumsJson, SeveralFiguresGiveSeveralAnswers) {
     EXPECT_EQ(document.at("workings").size(), 2U);
 }
 
-TEST(SumsJson, SaysWhatItAnswered) {
-    const json document = json::parse(spoken({"sum", "permitted-loop-of-device", "device=60898-B",
-                                              "ratedCurrent_A=6,10", "time_s=400 ms", "--json"})
-                                          .out);
-    EXPECT_EQ(faultsOf(document), "");
-    const json& inputs = document.at("inputs");
-    EXPECT_EQ(inputs.at("device"), "60898-B");
-    EXPECT_EQ(inputs.at("ratedCurrent_A"), (json{6, 10}));
-    EXPECT_EQ(inputs.at("time_s"), 0.4);
-    EXPECT_EQ(inputs.at("lineToEarthVoltage_V"), 230) << "a default";
-}
-
 TEST(SumsJson, ARefusalSaysWhichInput) {
     const auto outcome = spoken({"sum", "permitted-loop", "operatingCurrent_A=0", "--json"});
     EXPECT_EQ(outcome.code, 1);
@@ -148,14 +136,6 @@ TEST(SumsCommand, SaysTheWorkingInWords) {
          {"Loop from its parts", "R1+R2", "0.15", "Zs = Ze + (R1+R2)", "at most 0.5", "fails", "competence"})
         EXPECT_THAT(outcome.out, HasSubstr(part));
     EXPECT_THAT(outcome.out, Not(HasSubstr("_"))) << "marks of subscripts are for the screen";
-}
-
-TEST(SumsCommand, SaysWhichDeviceWasMeant) {
-    const auto outcome =
-        spoken({"sum", "permitted-loop-of-device", "device=60898-B", "ratedCurrent_A=32", "time_s=0.4"});
-    EXPECT_THAT(outcome.out, HasSubstr("Device: 60898-B"));
-    EXPECT_THAT(spoken({"sum", "motor-start", "ratedCurrent_A=30", "startMultiple=6", "starter=soft"}).out,
-                HasSubstr("soft starter"));
 }
 
 TEST(SumsCommand, TheListSaysHowToAsk) {
