@@ -250,6 +250,19 @@ void readEnergies(DeviceTables& tables) {
     });
 }
 
+/// Preferred ratings, of which not every one stands in the tables of loops.
+void readPreferredRatings(DeviceTables& tables) {
+    constexpr std::array columns{"standard", "parameter", "value", "source", "confidence"};
+    csv::read("mcb_ratings.csv", columns, [&](const csv::Row& row) {
+        if (row.text("parameter") != "preferred rated current In") return;
+        const Current rated = amperes(row.number("value"));
+        const auto standard = row.text("standard");
+        forFamilies(
+            tables, [&](const DeviceFamily& family) { return family.tripStandard == standard; },
+            [&](DeviceData& data, const DeviceFamily&) { data.ratings.push_back(rated); });
+    });
+}
+
 void sortData(DeviceData& data) {
     std::ranges::sort(data.ratings);
     data.ratings.erase(std::unique(data.ratings.begin(), data.ratings.end()), data.ratings.end());
@@ -275,6 +288,7 @@ DeviceTables DeviceTables::read() {
     readGates(tables);
     readBreakingCapacities(tables);
     readEnergies(tables);
+    readPreferredRatings(tables);
     std::ranges::for_each(tables.data, sortData);
     return tables;
 }

@@ -18,8 +18,9 @@ tl::expected<const DeviceFamily*, Refusal> madeFamily(const Given& given, const 
     const std::vector<Current> ratings = context.tables.ratings(*family);
     const Current rated = given[ratedCurrent];
     if (std::ranges::find(ratings, rated) != ratings.end()) return family;
-    return tl::unexpected(Refusal{std::string(ratedCurrent.key),
-                                  {"sum.device-not-made", {family->label, measure(rated, units::ampere)}}});
+    const std::string_view why = ratings.empty() ? "sum.device-without-data" : "sum.device-not-made";
+    return tl::unexpected(
+        Refusal{std::string(ratedCurrent.key), {why, {family->label, measure(rated, units::ampere)}}});
 }
 
 tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, const SumContext& context) {

@@ -54,7 +54,7 @@ inline constexpr auto disconnectionTime = number<Time>("time_s", "t", units::sec
 Source ruleSource(const SumContext& context, std::string_view purpose);
 
 /// The family of a sum that asks for `deviceFamily` and `ratedCurrent`; refused where it does not make that
-/// rating.
+/// rating, or where the tables know none.
 tl::expected<const DeviceFamily*, Refusal> madeFamily(const Given& given, const SumContext& context);
 
 /// The permitted loop of a sum that asks for `deviceFamily`, `ratedCurrent`, `disconnectionTime` and

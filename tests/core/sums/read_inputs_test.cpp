@@ -101,6 +101,21 @@ TEST(ReadInputs, ARatingThatTheFamilyDoesNotMakeIsNoDevice) {
               "sum.not-an-option");
 }
 
+// Preferred ratings of IEC 60898-1, 5.3.2 (from memory), of which 8 A and 13 A stand in no table of loops.
+TEST(ReadInputs, EveryPreferredRatingOfABreakerIsMade) {
+    for (const char* family : {"60898-B", "60898-C", "60898-D", "61009-B", "61009-C", "61009-D"})
+        for (const int rated : {6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125}) {
+            const std::string given =
+                "device=" + std::string(family) + " ratedCurrent_A=" + std::to_string(rated) + " time_s=0.4";
+            EXPECT_EQ(reason("permitted-loop-of-device", given), "answered") << given;
+        }
+}
+
+TEST(ReadInputs, OfAnAdjustableBreakerNobodySaysThatItIsNotMade) {
+    EXPECT_EQ(reason("permitted-loop-of-device", "device=60947-2 ratedCurrent_A=250 time_s=0.4"),
+              "sum.device-without-data");
+}
+
 TEST(ReadInputs, AListHasAnEnd) {
     const Sum& sum = **sumNamed("permitted-loop");
     const std::vector<RawInput> raw{{"operatingCurrent_A", std::vector<RawFigure>(1001, 5.0)}};
