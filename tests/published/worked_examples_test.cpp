@@ -194,7 +194,11 @@ class Walk {
     bool agrees_ = true;
 };
 
-TEST(WorkedExamples, EveryOneIsAnsweredByTheSumsToTheRoundingOfItsSource) {
+/// Demand with the published allowances, and the inverse curves of relays: no sum answers these yet.
+const std::set<std::string> stillWithoutASum{"we-i-01", "we-i-02", "we-i-03", "we-i-04",
+                                             "we-i-05", "we-i-06", "we-j-07"};
+
+TEST(WorkedExamples, EveryOneThatHasASumIsAnsweredByTheSumsToTheRoundingOfItsSource) {
     const ReferenceTables tables = ReferenceTables::builtIn();
     const std::vector<RuleSet> ruleSets = builtInRuleSets();
     const sums::SumContext context{tables, ruleSets.front()};
@@ -203,11 +207,11 @@ TEST(WorkedExamples, EveryOneIsAnsweredByTheSumsToTheRoundingOfItsSource) {
     for (const auto& [id, list] : steps)
         EXPECT_TRUE(examples.contains(id)) << id << " is no example";
     int agreeing = 0;
-    std::string unanswered;
+    std::set<std::string> unanswered;
     for (const auto& [id, example] : examples) {
         const auto asked = steps.find(id);
         if (asked == steps.end()) {
-            unanswered += " " + id;
+            unanswered.insert(id);
             continue;
         }
         Walk walk(example, context);
@@ -217,8 +221,8 @@ TEST(WorkedExamples, EveryOneIsAnsweredByTheSumsToTheRoundingOfItsSource) {
         agreeing += walk.agrees();
     }
     std::printf("worked examples: %d of %zu\n", agreeing, examples.size());
-    if (!unanswered.empty()) std::printf("not asked yet:%s\n", unanswered.c_str());
-    EXPECT_GT(examples.size(), 60U);
+    EXPECT_EQ(examples.size(), 69U);
+    EXPECT_EQ(unanswered, stillWithoutASum) << "an example that had a sum has lost it, or got one";
 }
 
 } // namespace
