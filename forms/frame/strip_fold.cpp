@@ -44,7 +44,9 @@ void StripFold::fold(bool folded) {
     strip_.setFolded(folded);
     strip_.setMinimumHeight(type_.scaled(folded ? headHeight : leastHeight));
     strip_.setMaximumHeight(folded ? type_.scaled(headHeight) : QWIDGETSIZE_MAX);
-    if (!folded) splitter_.setSizes({splitter_.height() - openHeight_, openHeight_});
+    // The splitter keeps the room that it gave before, also to a part that may no longer fill it.
+    const int height = folded ? type_.scaled(headHeight) : openHeight_;
+    splitter_.setSizes({std::max(0, splitter_.height() - height), height});
 }
 
 void StripFold::reveal() {
