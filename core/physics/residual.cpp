@@ -15,4 +15,8 @@ Current largestResidualCurrent(Voltage touchVoltageLimit, Resistance electrode) 
     return touchVoltageLimit / electrode;
 }
 
+bool residualDevicesSelective(Current upstream, bool upstreamIsDelayed, Current downstream, Ratio ratio) {
+    return upstreamIsDelayed && upstream >= ratio * downstream;
+}
+
 } // namespace loopwright::physics

@@ -15,5 +15,9 @@ Resistance largestElectrodeResistance(Voltage touchVoltageLimit, Current ratedRe
 
 /// I_delta_n <= U_L / R_A: the converse.
 Current largestResidualCurrent(Voltage touchVoltageLimit, Resistance electrode);
+/// Of two residual current devices in series only the one nearer to the fault operates: the one upstream is
+/// of the delayed type, and its rated residual current at least `ratio` times that of the other (IEC
+/// 60364-5-53, 535: three times).
+bool residualDevicesSelective(Current upstream, bool upstreamIsDelayed, Current downstream, Ratio ratio);
 
 } // namespace loopwright::physics

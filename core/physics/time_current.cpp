@@ -49,6 +49,43 @@ TimeEdge latestByCurve(const Points& curve, Current current) {
     return {EdgeKind::At, interpolated(*std::prev(next), *next, current)};
 }
 
+CurrentEdge promisedFor(const TimeCurrent& point, Time time) {
+    return {point.time == time ? EdgeKind::At : EdgeKind::Within, point.current};
+}
+
+CurrentEdge holdsByPromise(const Points& notBefore, Time time) {
+    CurrentEdge edge;
+    for (const TimeCurrent& point : notBefore)
+        if (time <= point.time && (!edge.isLimited() || edge.current < point.current))
+            edge = promisedFor(point, time);
+    return edge;
+}
+
+CurrentEdge operatesByPromise(const Points& operatedBy, Time time) {
+    CurrentEdge edge;
+    for (const TimeCurrent& point : operatedBy)
+        if (point.time <= time && (!edge.isLimited() || point.current < edge.current))
+            edge = promisedFor(point, time);
+    return edge;
+}
+
+CurrentEdge operatesByCurve(const Points& curve, Time time) {
+    const auto next =
+        std::ranges::find_if(curve, [&](const TimeCurrent& point) { return point.time <= time; });
+    if (next == curve.end()) return {};
+    if (next == curve.begin() || next->time == time) return promisedFor(*next, time);
+    const TimeCurrent& low = *std::prev(next);
+    const double share = std::log(time / low.time) / std::log(next->time / low.time);
+    return {EdgeKind::At, low.current * std::pow(next->current / low.current, share)};
+}
+
+/// Both hold, so the smaller counts.
+CurrentEdge smaller(CurrentEdge a, CurrentEdge b) {
+    if (!a.isLimited()) return b;
+    if (!b.isLimited()) return a;
+    return b.current < a.current ? b : a;
+}
+
 /// Both hold, so the sooner counts.
 TimeEdge sooner(TimeEdge a, TimeEdge b) {
     if (!a.isLimited()) return b;
@@ -61,6 +98,11 @@ TimeEdge sooner(TimeEdge a, TimeEdge b) {
 TimeBand operatingTime(const DeviceTimes& device, Current current) {
     return {earliest(device.notBefore, current),
             sooner(latestByPromise(device.operatedBy, current), latestByCurve(device.curve, current))};
+}
+
+CurrentBand currentForTime(const DeviceTimes& device, Time time) {
+    return {holdsByPromise(device.notBefore, time),
+            smaller(operatesByPromise(device.operatedBy, time), operatesByCurve(device.curve, time))};
 }
 
 std::optional<JouleIntegral> largestFuseEnergy(const DeviceTimes& device, Current current) {

@@ -50,6 +50,25 @@ struct TimeBand {
 /// answer is Within the last time, below every promise it is Unlimited.
 TimeBand operatingTime(const DeviceTimes& device, Current current);
 
+/// One edge of a band of currents. `current` counts only with At and Within.
+struct CurrentEdge {
+    EdgeKind kind = EdgeKind::Unlimited;
+    Current current;
+    bool isLimited() const { return kind != EdgeKind::Unlimited; }
+    friend bool operator==(const CurrentEdge&, const CurrentEdge&) = default;
+};
+
+struct CurrentBand {
+    CurrentEdge holds;    ///< the largest current that a sound device carries for so long without operating
+    CurrentEdge operates; ///< the smallest current that is sure to operate it by then
+    friend bool operator==(const CurrentBand&, const CurrentBand&) = default;
+};
+
+/// The band at one time: the converse of operatingTime, by the same promises and the same interpolation. At
+/// means that the limit is published for this time or lies between two points of the curve; Within, that it
+/// is published for a longer (holds) or a shorter time (operates) and therefore holds here too.
+CurrentBand currentForTime(const DeviceTimes& device, Time time);
+
 /// The most I2t that a sound fuse lets through at one current. A fuse melts by energy, so at a larger current
 /// it lets through no more than at a smaller one (IEC 60269-1, I2t characteristics: they fall towards that of
 /// adiabatic melting); a promise at a smaller current therefore bounds it as well. Nothing where no time is

@@ -2,7 +2,10 @@
 #pragma once
 
 #include "core/model/records.h"
+#include "core/physics/adjustable_breaker.h"
+#include "core/physics/demand.h"
 #include "core/physics/heat.h"
+#include "core/physics/inverse_time.h"
 #include "core/physics/time_current.h"
 #include "core/reference/source.h"
 #include "core/units/quantity.h"
@@ -59,6 +62,20 @@ struct ConventionalCurrents {
 struct InstantaneousBand {
     Ratio above = 0; ///< need not operate at once at or below this multiple
     Ratio upTo = 0;  ///< must operate at once from this multiple on
+    Source source;
+};
+
+/// What gG fuses of one rating are held to, so that they are selective among themselves.
+struct FuseEnergy {
+    JouleIntegral leastToMelt;    ///< pre-arcing
+    JouleIntegral mostLetThrough; ///< operating
+};
+
+/// A relay's curve and what it is called.
+struct NamedCurve {
+    std::string key;   ///< "very-inverse"
+    std::string label; ///< "Very inverse"
+    physics::InverseCurve curve;
     Source source;
 };
 
@@ -129,6 +146,33 @@ class ReferenceTables {
     /// What to assume for a device whose breaking capacity is not marked (breaking_capacity.csv); the
     /// smallest of its family.
     std::optional<Sourced<Current>> leastBreakingCapacity(const DeviceFamily& family) const;
+
+    /// Of a breaker in warmer or cooler surroundings than it was calibrated for: the share of its rated
+    /// current that it carries. Makers' typical figures; between two published temperatures the warmer one
+    /// counts, and of several makers the least. Nothing above the warmest that is published.
+    std::optional<Sourced<Ratio>> breakerAmbientFactor(Current rated, Temperature calibratedAt,
+                                                       Temperature ambient) const;
+    /// Of breakers side by side that are loaded together: the share of its rated current that each carries.
+    std::optional<Sourced<Ratio>> breakerGroupingFactor(int adjacent) const;
+    /// How far an adjustable breaker may depart from its settings (IEC 60947-2). Its own data sheet goes
+    /// before this wherever it is at hand.
+    Sourced<physics::BreakerSpreads> breakerSpreads(Current overloadSetting) const;
+    /// Curves of relays (IEC 60255-151).
+    std::span<const NamedCurve> inverseCurves() const;
+    std::optional<Sourced<FuseEnergy>> fuseEnergy(const DeviceFamily& family, Current rated) const;
+    /// Least ratio of rated currents at which two gG fuses are selective.
+    const Sourced<Ratio>& selectiveFuseRatio() const;
+    /// Least ratio of rated residual currents at which two residual current devices are selective, the one
+    /// upstream being delayed.
+    const Sourced<Ratio>& selectiveResidualRatio() const;
+
+    /// What the published allowances call kinds of premises and of loads ("household", "lighting").
+    std::span<const std::string> allowancePremises() const;
+    std::span<const std::string> allowanceLoads() const;
+    std::optional<Sourced<physics::Allowance>> allowance(std::string_view premises,
+                                                         std::string_view load) const;
+    /// The share of their demands that several "flats" or "outgoing circuits" reach together.
+    std::optional<Sourced<Ratio>> simultaneityFactor(std::string_view kind, int count) const;
 
     /// Tabulated capacity, before any factor. `standard` is "IEC 60364-5-52:2009" or "BS 7671".
     std::optional<Sourced<Current>> capacity(std::string_view standard, const CableKey& cable) const;

@@ -161,11 +161,78 @@ struct LimitTables {
     static LimitTables read();
 };
 
+/// What holds for breakers whatever their family.
+struct BreakerTables {
+    struct AmbientRow {
+        Current rated;
+        Temperature calibratedAt, ambient;
+        Ratio factor = 1;
+        Source source;
+    };
+    struct GroupingRow {
+        double upTo = 0; ///< adjacent breakers; the last row has no end
+        Ratio factor = 1;
+        Source source;
+    };
+    struct SpreadRow {
+        std::string quantity;
+        physics::Spread spread;
+        Source source;
+    };
+    struct ConventionalRow {
+        Current above, upTo; ///< of the overload setting
+        physics::Spread spread;
+        Time time;
+        Source source;
+    };
+    std::vector<AmbientRow> ambient; ///< by rating, ambient
+    std::vector<GroupingRow> grouping;
+    std::vector<SpreadRow> spreads;
+    std::vector<ConventionalRow> conventional; ///< IEC 60947-2
+    Sourced<physics::Spread> instantaneous;
+    Time instantaneousTime;
+    std::vector<NamedCurve> curves;
+
+    static BreakerTables read();
+};
+
+struct SelectivityTables {
+    struct EnergyRow {
+        Current rated;
+        Sourced<FuseEnergy> energy;
+    };
+    std::vector<EnergyRow> energies; ///< by rating
+    Sourced<Ratio> fuseRatio, residualRatio;
+
+    static SelectivityTables read();
+};
+
+struct DemandTables {
+    struct AllowanceRow {
+        std::string premises, load;
+        Sourced<physics::Allowance> allowance;
+    };
+    struct SimultaneityRow {
+        std::string kind;
+        int from = 0;
+        std::optional<int> upTo;
+        Sourced<Ratio> factor;
+    };
+    std::vector<AllowanceRow> allowances;
+    std::vector<SimultaneityRow> simultaneity;
+    std::vector<std::string> premises, loads; ///< in the order of the file
+
+    static DemandTables read();
+};
+
 struct ReferenceTables::Tables {
     DeviceTables devices = DeviceTables::read();
     ConductorTables conductors = ConductorTables::read();
     CapacityTables capacities = CapacityTables::read();
     LimitTables limits = LimitTables::read();
+    BreakerTables breakers = BreakerTables::read();
+    SelectivityTables selectivity = SelectivityTables::read();
+    DemandTables demand = DemandTables::read();
 };
 
 } // namespace loopwright

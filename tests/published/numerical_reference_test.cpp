@@ -3,9 +3,13 @@
 // Closed forms of ours against the GNU Scientific Library, which works them out numerically.
 #include "core/physics/heat.h"
 #include "core/physics/thermal.h"
+#include "core/reference/reference_tables.h"
 
+#include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
+#include <gsl/gsl_interp.h>
 #include <gsl/gsl_odeiv2.h>
+#include <gsl/gsl_roots.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -80,6 +84,77 @@ TEST(NumericalReference, AnElementIsAtOneWhenItOperates) {
             EXPECT_NEAR(integratedState(element, start, amperes(current), time), 1, 1e-9)
                 << current << " A after " << preload << " A";
         }
+}
+
+/// Published points of a fuse, interpolated in logarithms by the library.
+class LogarithmicCurve {
+  public:
+    explicit LogarithmicCurve(const std::vector<TimeCurrent>& points) {
+        for (const TimeCurrent& point : points) {
+            currents_.push_back(std::log(point.current.base()));
+            times_.push_back(std::log(point.time.base()));
+        }
+        interpolation_.reset(gsl_interp_alloc(gsl_interp_linear, currents_.size()));
+        gsl_interp_init(interpolation_.get(), currents_.data(), times_.data(), currents_.size());
+    }
+    double time(double current) const {
+        return std::exp(gsl_interp_eval(interpolation_.get(), currents_.data(), times_.data(),
+                                        std::log(current), nullptr));
+    }
+    double first() const { return std::exp(currents_.front()); }
+    double last() const { return std::exp(currents_.back()); }
+
+  private:
+    std::vector<double> currents_, times_;
+    std::unique_ptr<gsl_interp, decltype(&gsl_interp_free)> interpolation_{nullptr, gsl_interp_free};
+};
+
+/// The current that operates a device in `time`, by bracketing the root of operatingTime.
+double currentByRoot(const DeviceTimes& device, double time, double from, double to) {
+    struct Sought {
+        const DeviceTimes& device;
+        double time;
+    } sought{device, time};
+    gsl_function function{[](double current, void* of) {
+                              const auto& s = *static_cast<const Sought*>(of);
+                              return std::log(operatingTime(s.device, amperes(current)).latest.time.base() /
+                                              s.time);
+                          },
+                          &sought};
+    const std::unique_ptr<gsl_root_fsolver, decltype(&gsl_root_fsolver_free)> solver(
+        gsl_root_fsolver_alloc(gsl_root_fsolver_brent), gsl_root_fsolver_free);
+    gsl_root_fsolver_set(solver.get(), &function, from, to);
+    for (int step = 0; step < 200; ++step) {
+        gsl_root_fsolver_iterate(solver.get());
+        if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver.get()),
+                                   gsl_root_fsolver_x_upper(solver.get()), 0, 1e-12) == GSL_SUCCESS)
+            break;
+    }
+    return gsl_root_fsolver_root(solver.get());
+}
+
+TEST(NumericalReference, EveryFuseCurveIsInterpolatedAsTheLibraryDoes) {
+    const ReferenceTables tables = ReferenceTables::builtIn();
+    int curves = 0;
+    for (const DeviceFamily& family : tables.deviceFamilies())
+        for (const Current rated : tables.ratings(family)) {
+            DeviceTimes curve; // promises left out: they would cut the curve short
+            curve.curve = tables.deviceTimes(family, rated)->value.curve;
+            if (curve.curve.size() < 2) continue;
+            ++curves;
+            const LogarithmicCurve reference(curve.curve);
+            for (const double share : {0.07, 0.31, 0.5, 0.83}) {
+                const double current =
+                                 std::pow(reference.first(), 1 - share) * std::pow(reference.last(), share),
+                             time = reference.time(current);
+                EXPECT_NEAR(operatingTime(curve, amperes(current)).latest.time.base() / time, 1, 1e-9)
+                    << family.key << " " << rated.base() << " A at " << current << " A";
+                const double sought = currentByRoot(curve, time, reference.first(), reference.last());
+                EXPECT_NEAR(currentForTime(curve, seconds(time)).operates.current.base() / sought, 1, 1e-9)
+                    << family.key << " " << rated.base() << " A in " << time << " s";
+            }
+        }
+    EXPECT_GT(curves, 30);
 }
 
 } // namespace

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/physics/time_current.h"
+
+#include <vector>
+
+/// Whether of two devices in series only the one nearer to the fault operates (IEC 60050-441: overcurrent
+/// discrimination).
+namespace loopwright::physics {
+
+/// Fuses of one kind whose rated currents stand at least in `ratio`. Preferred ratings are rounded, so the
+/// ratio of two of them is taken to one decimal: 100 A to 63 A counts as 1.6 (IEC 60269-1, 5.7.4).
+bool fusesSelectiveByRatio(Current upstream, Current downstream, Ratio ratio);
+
+/// By energy: what the device downstream lets through at most is no more than the fuse upstream needs at
+/// least to begin to melt. For fuses among themselves, and for a breaker of known let-through behind a fuse,
+/// where fault currents are so large that times no longer tell them apart (IEC 60269-1, I2t characteristics).
+bool selectiveByEnergy(JouleIntegral leastToMeltUpstream, JouleIntegral mostLetThroughDownstream);
+
+/// Overload: the current that is sure to operate the device downstream does not yet operate the one upstream.
+bool selectiveInOverload(Current nonOperatingUpstream, Current operatingDownstream);
+
+struct CurrentRange {
+    Current above; ///< exclusive
+    Current upTo;  ///< inclusive
+    friend bool operator==(const CurrentRange&, const CurrentRange&) = default;
+};
+
+/// The currents at which every sound device downstream has operated before any sound one upstream may: the
+/// latest edge of the one lies below the earliest edge of the other. Rising, never touching each other.
+/// Between them the published limits prove nothing, though two real devices may well be selective there.
+std::vector<CurrentRange> provenSelectivity(const DeviceTimes& upstream, const DeviceTimes& downstream);
+
+} // namespace loopwright::physics
