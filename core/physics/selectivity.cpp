@@ -28,8 +28,12 @@ Current fallsBelow(const DeviceTimes& downstream, Time time, Current from, Curre
 
 } // namespace
 
+Ratio ratioOfRatings(Current upstream, Current downstream) {
+    return std::round(10 * (upstream / downstream)) / 10;
+}
+
 bool fusesSelectiveByRatio(Current upstream, Current downstream, Ratio ratio) {
-    return std::round(10 * (upstream / downstream)) >= std::round(10 * ratio);
+    return ratioOfRatings(upstream, downstream) >= ratio;
 }
 
 bool selectiveByEnergy(JouleIntegral leastToMeltUpstream, JouleIntegral mostLetThroughDownstream) {

@@ -9,8 +9,11 @@
 /// discrimination).
 namespace loopwright::physics {
 
-/// Fuses of one kind whose rated currents stand at least in `ratio`. Preferred ratings are rounded, so the
-/// ratio of two of them is taken to one decimal: 100 A to 63 A counts as 1.6 (IEC 60269-1, 5.7.4).
+/// The rated currents of two fuses over each other, to one decimal: preferred ratings are rounded, and 100 A
+/// to 63 A counts as 1.6 (IEC 60269-1, 5.7.4).
+Ratio ratioOfRatings(Current upstream, Current downstream);
+
+/// Fuses of one kind whose rated currents stand at least in `ratio`, which has one decimal.
 bool fusesSelectiveByRatio(Current upstream, Current downstream, Ratio ratio);
 
 /// By energy: what the device downstream lets through at most is no more than the fuse upstream needs at

@@ -61,4 +61,11 @@ std::optional<Sourced<Ratio>> ReferenceTables::simultaneityFactor(std::string_vi
     return std::nullopt;
 }
 
+std::vector<std::string> ReferenceTables::simultaneityKinds() const {
+    std::vector<std::string> kinds;
+    for (const auto& row : tables_->demand.simultaneity)
+        addOnce(kinds, row.kind);
+    return kinds;
+}
+
 } // namespace loopwright

@@ -166,13 +166,14 @@ class ReferenceTables {
     /// upstream being delayed.
     const Sourced<Ratio>& selectiveResidualRatio() const;
 
-    /// What the published allowances call kinds of premises and of loads ("household", "lighting").
+    /// What the published allowances call kinds of premises and of loads ("shop-or-office", "lighting").
     std::span<const std::string> allowancePremises() const;
     std::span<const std::string> allowanceLoads() const;
     std::optional<Sourced<physics::Allowance>> allowance(std::string_view premises,
                                                          std::string_view load) const;
-    /// The share of their demands that several "flats" or "outgoing circuits" reach together.
+    /// The share of their demands that several "flats" or "outgoing-circuits" reach together.
     std::optional<Sourced<Ratio>> simultaneityFactor(std::string_view kind, int count) const;
+    std::vector<std::string> simultaneityKinds() const;
 
     /// Tabulated capacity, before any factor. `standard` is "IEC 60364-5-52:2009" or "BS 7671".
     std::optional<Sourced<Current>> capacity(std::string_view standard, const CableKey& cable) const;

@@ -10,9 +10,9 @@ namespace loopwright::sums {
 std::span<const Sum> allSums() {
     static const std::vector<Sum> all = [] {
         std::vector<Sum> joined;
-        for (auto family :
-             {loadSums, loopSums, longestRunSums, faultSums, supplySums, deviceSums, adiabaticSums,
-              capacitySums, dropSums, ringSums, residualSums, insulationSums, motorSums, thermalSums}) {
+        for (auto family : {loadSums, loopSums, longestRunSums, faultSums, supplySums, streetMainSums,
+                            deviceSums, releaseSums, selectivitySums, adiabaticSums, capacitySums, dropSums,
+                            ringSums, residualSums, insulationSums, demandSums, motorSums, thermalSums}) {
             std::vector<Sum> sums = family();
             std::ranges::move(sums, std::back_inserter(joined));
         }

@@ -16,13 +16,17 @@ std::vector<Sum> loopSums();
 std::vector<Sum> longestRunSums();
 std::vector<Sum> faultSums();
 std::vector<Sum> supplySums();
+std::vector<Sum> streetMainSums();
 std::vector<Sum> deviceSums();
+std::vector<Sum> releaseSums();
+std::vector<Sum> selectivitySums();
 std::vector<Sum> adiabaticSums();
 std::vector<Sum> capacitySums();
 std::vector<Sum> dropSums();
 std::vector<Sum> ringSums();
 std::vector<Sum> residualSums();
 std::vector<Sum> insulationSums();
+std::vector<Sum> demandSums();
 std::vector<Sum> motorSums();
 std::vector<Sum> thermalSums();
 

@@ -64,6 +64,7 @@ RC_GTEST_PROP(BandSelectivity, InsideARangeTheBandsDoNotTouchAndOutsideTheyDo, (
     const auto any = [&] {
         const DeviceFamily& family = families[*rc::gen::inRange<std::size_t>(0, families.size())];
         const auto ratings = tables.ratings(family);
+        RC_PRE(!ratings.empty()); // an adjustable one operates by its settings
         const Current rated = ratings[*rc::gen::inRange<std::size_t>(0, ratings.size())];
         RC_LOG() << family.key << " " << rated.base() << " A\n";
         return tables.deviceTimes(family, rated)->value;
