@@ -123,7 +123,8 @@ double currentByRoot(const DeviceTimes& device, double time, double from, double
                           &sought};
     const std::unique_ptr<gsl_root_fsolver, decltype(&gsl_root_fsolver_free)> solver(
         gsl_root_fsolver_alloc(gsl_root_fsolver_brent), gsl_root_fsolver_free);
-    gsl_root_fsolver_set(solver.get(), &function, from, to);
+    constexpr double hairInside = 1e-9; // the ends have been through a logarithm and back
+    gsl_root_fsolver_set(solver.get(), &function, from * (1 + hairInside), to * (1 - hairInside));
     for (int step = 0; step < 200; ++step) {
         gsl_root_fsolver_iterate(solver.get());
         if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver.get()),

@@ -45,12 +45,14 @@ TEST(BandSelectivity, HoldsWhereTheLatestBelowIsNotAfterTheEarliestAbove) {
 }
 
 TEST(BandSelectivity, BeginsInsideACurve) {
-    const DeviceTimes downstream{{}, {}, {{amperes(200), seconds(10)}, {amperes(2000), seconds(0.1)}}};
+    // The time falls by three decades while the current rises by one: 1 s at 431 A, 0.1 s at 928 A.
+    const DeviceTimes downstream{{}, {}, {{amperes(200), seconds(10)}, {amperes(2000), seconds(0.01)}}};
     const auto ranges = provenSelectivity(upstream, downstream);
-    ASSERT_EQ(ranges.size(), 1U) << "past its last point the curve still promises 0.1 s, but the fuse above "
-                                    "promises nothing there";
-    EXPECT_NEAR(ranges[0].above.base(), 632.5, 200);
-    EXPECT_EQ(ranges[0].upTo, amperes(2000));
+    ASSERT_EQ(ranges.size(), 2U);
+    EXPECT_NEAR(ranges[0].above.base(), 200 * std::cbrt(10), 1e-6);
+    EXPECT_EQ(ranges[0].upTo, amperes(500));
+    EXPECT_NEAR(ranges[1].above.base(), 200 * std::cbrt(100), 1e-6);
+    EXPECT_EQ(ranges[1].upTo, amperes(2000));
 }
 
 TEST(BandSelectivity, NothingPublishedProvesNothing) {
