@@ -47,6 +47,9 @@ std::string subjectPath(const Installation& installation, const Subject& subject
     if (const Board* board = boardOf(installation, subject)) return pathOf(installation, *board);
     if (const Supply* supply = supplyOf(installation, subject))
         return "supply " + std::to_string(supply - installation.supplies.data() + 1);
+    if (const auto* instrument =
+            subject.kind == RecordKind::Instrument ? find(installation.instruments, subject.id) : nullptr)
+        return instrument->name;
     if (const auto* visit =
             subject.kind == RecordKind::Visit ? find(installation.visits, subject.id) : nullptr)
         return visit->label;

@@ -33,6 +33,8 @@ QString nameOf(const Installation& installation, const Subject& subject) {
         return text(circuit.way + " " + circuit.name).trimmed();
     };
     if (const Circuit* circuit = find(installation.circuits, subject.id)) return wayAndName(*circuit);
+    if (const Instrument* instrument = find(installation.instruments, subject.id))
+        return text(instrument->name);
     if (const Equipment* equipment = find(installation.equipment, subject.id)) {
         const Circuit* circuit = find(installation.circuits, equipment->circuit);
         return circuit ? wayAndName(*circuit) + ", " + text(equipment->name) : text(equipment->name);

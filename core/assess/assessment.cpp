@@ -33,9 +33,12 @@ Assessment assess(const Installation& installation, Id visit, const ReferenceTab
     const VisitRecords records(installation, *row, tables, rules, detail);
     std::vector<Finding>& findings = assessment.findings;
     findings.reserve(installation.circuits.size() * circuitChecks().size() +
-                     installation.boards.size() * boardChecks().size() + supplyChecks().size());
+                     installation.boards.size() * boardChecks().size() + installation.instruments.size() +
+                     supplyChecks().size());
     for (const Supply& supply : installation.supplies)
         find(supplyChecks(), records.forSupply(supply), findings);
+    for (const Instrument& instrument : installation.instruments)
+        if (instrument.visit == visit) find(instrumentChecks(), records.forInstrument(instrument), findings);
     for (const Board& board : installation.boards) {
         const BoardContext context = records.forBoard(board);
         find(boardChecks(), context, findings);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/visit_records.h"
 
+#include "core/checks/verdict.h"
+
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
@@ -25,6 +29,38 @@ std::unordered_map<Id, const Row*> bySubject(const std::vector<Row>& rows, Id Ro
     return found;
 }
 
+/// The visit that is recorded just before this one; visits run from the oldest to the newest.
+Id visitBefore(const Installation& installation, Id visit) {
+    Id before;
+    for (const Visit& each : installation.visits) {
+        if (each.id == visit) return before;
+        before = each.id;
+    }
+    return {};
+}
+
+/// In the order of Measurand.
+constexpr std::array<Entry<Ratio> Instrument::*, measurandCount> recordedUncertainties{
+    &Instrument::continuityUncertainty, &Instrument::insulationUncertainty,
+    &Instrument::loopUncertainty,       &Instrument::residualTimeUncertainty,
+    &Instrument::electrodeUncertainty,  &Instrument::currentUncertainty};
+
+Uncertainties uncertaintiesOf(const Installation& installation, Id visit, const ReferenceTables& tables) {
+    Uncertainties found{};
+    for (const Instrument& instrument : installation.instruments) {
+        if (instrument.visit != visit) continue;
+        for (std::size_t i = 0; i < measurandCount; ++i)
+            if (const auto recorded = usable(instrument.*recordedUncertainties[i]))
+                found[i].share = std::max(found[i].share, *recorded);
+    }
+    for (std::size_t i = 0; i < measurandCount; ++i) {
+        if (found[i].share > 0) continue;
+        const Sourced<Ratio>& standard = tables.operatingUncertainty(static_cast<Measurand>(i));
+        found[i] = {standard.value, &standard.source};
+    }
+    return found;
+}
+
 } // namespace
 
 VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
@@ -34,9 +70,14 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
   , tables_(tables)
   , rules_(rules)
   , detail_(detail)
+  , uncertainties_(uncertaintiesOf(installation, visit.id, tables))
   , supplyReadings_(bySubject(installation.supplyReadings, &SupplyReading::supply, visit.id))
   , boardReadings_(bySubject(installation.boardReadings, &BoardReading::board, visit.id))
   , circuitReadings_(bySubject(installation.circuitReadings, &CircuitReading::circuit, visit.id)) {
+    if (const Id before = visitBefore(installation, visit.id); !before.isNone()) {
+        boardReadingsBefore_ = bySubject(installation.boardReadings, &BoardReading::board, before);
+        circuitReadingsBefore_ = bySubject(installation.circuitReadings, &CircuitReading::circuit, before);
+    }
     for (const Board& board : installation.boards)
         boards_.try_emplace(board.id, &board);
     for (const Circuit& circuit : installation.circuits) {
@@ -60,7 +101,8 @@ VisitContext VisitRecords::base(const Supply* supply) const {
             detail_,
             visit_,
             supply,
-            supply ? foundIn(supplyReadings_, supply->id) : nullptr};
+            supply ? foundIn(supplyReadings_, supply->id) : nullptr,
+            uncertainties_};
 }
 
 VisitContext VisitRecords::forSupply(const Supply& supply) const {
@@ -92,7 +134,8 @@ BoardContext VisitRecords::forBoard(const Board& board) const {
                          feeders,
                          Earthing::Unknown,
                          nullptr,
-                         nullptr};
+                         nullptr,
+                         foundIn(boardReadingsBefore_, board.id)};
     if (context.supply) context.earthing = context.supply->earthing;
     const Board* earthedAt = board.earthing == BoardEarthing::OwnElectrode ? &board : nullptr;
     for (auto feeder = feeders.begin(); !earthedAt && feeder != feeders.end(); ++feeder)
@@ -106,7 +149,11 @@ BoardContext VisitRecords::forBoard(const Board& board) const {
 }
 
 CircuitContext VisitRecords::forCircuit(const BoardContext& board, const Circuit& circuit) const {
-    return {board, recordsOf(circuit)};
+    return {board, recordsOf(circuit), foundIn(circuitReadingsBefore_, circuit.id)};
+}
+
+InstrumentContext VisitRecords::forInstrument(const Instrument& instrument) const {
+    return {base(installation_.supplies.empty() ? nullptr : &installation_.supplies.front()), instrument};
 }
 
 } // namespace loopwright

@@ -17,6 +17,7 @@ class VisitRecords {
     VisitContext forSupply(const Supply& supply) const;
     BoardContext forBoard(const Board& board) const;
     CircuitContext forCircuit(const BoardContext& board, const Circuit& circuit) const;
+    InstrumentContext forInstrument(const Instrument& instrument) const;
 
     /// In the order in which they are recorded.
     std::span<const Circuit* const> circuitsOf(Id board) const;
@@ -36,11 +37,14 @@ class VisitRecords {
     const ReferenceTables& tables_;
     const RuleSet& rules_;
     Detail detail_;
+    Uncertainties uncertainties_;
     std::unordered_map<Id, const Board*> boards_;
     std::unordered_map<Id, const Circuit*> circuits_;
     std::unordered_map<Id, const SupplyReading*> supplyReadings_;
     std::unordered_map<Id, const BoardReading*> boardReadings_;
     std::unordered_map<Id, const CircuitReading*> circuitReadings_;
+    std::unordered_map<Id, const BoardReading*> boardReadingsBefore_;
+    std::unordered_map<Id, const CircuitReading*> circuitReadingsBefore_;
     Groups<Circuit> circuitsOfBoard_;
     Groups<Equipment> equipmentOfCircuit_;
     std::unordered_map<Id, std::vector<Feeder>> feeders_; ///< of each board

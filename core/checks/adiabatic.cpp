@@ -53,7 +53,8 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
 
     // More current may mean more energy or less, so a loop that is only bounded settles nothing.
     const Bound bound = fault->bound == Bound::Exact ? Bound::Exact : Bound::Open;
-    const Figure<CrossSection> least{physics::adiabaticSize(*energy.energy, *k), bound};
+    const Figure<CrossSection> least{physics::adiabaticSize(*energy.energy, *k), bound, -1,
+                                     fault->uncertainty};
     sheet.compare(Relation::AtMost, "S_min", least, Figure<CrossSection>{*size}, units::squareMillimetre);
     return sheet.conclude(measure(least, units::squareMillimetre), measure(*size, units::squareMillimetre));
 }

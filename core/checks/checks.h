@@ -23,17 +23,34 @@ Finding checkAdiabaticProtective(const CircuitContext& context);
 Finding checkRing(const CircuitContext& context);
 Finding checkDrop(const CircuitContext& context);
 Finding checkPolarity(const CircuitContext& context);
+Finding checkLoopAgreement(const CircuitContext& context);
+Finding checkContinuityAgreement(const CircuitContext& context);
+Finding checkResidualType(const CircuitContext& context);
+Finding checkResidualHalf(const CircuitContext& context);
+Finding checkResidualSeries(const CircuitContext& context);
+Finding checkMotorStart(const CircuitContext& context);
+Finding checkPhases(const CircuitContext& context);
+Finding checkDeviceRating(const CircuitContext& context);
+Finding checkConductorSizes(const CircuitContext& context);
+Finding checkDrift(const CircuitContext& context);
 Finding checkCompleteness(const CircuitContext& context);
 
 Finding checkBoardWithstand(const BoardContext& context);
 Finding checkBoardElectrode(const BoardContext& context);
 Finding checkBoardResidualTime(const BoardContext& context);
 Finding checkBoardPolarity(const BoardContext& context);
+Finding checkBoardResidualHalf(const BoardContext& context);
+Finding checkBoardPhases(const BoardContext& context);
+Finding checkBoardDrift(const BoardContext& context);
 Finding checkBoardCompleteness(const BoardContext& context);
 
 Finding checkSupplyLoop(const VisitContext& context);
 Finding checkSupplyElectrode(const VisitContext& context);
 Finding checkSupplyPolarity(const VisitContext& context);
+Finding checkEarthingConductor(const VisitContext& context);
+Finding checkMainBonding(const VisitContext& context);
 Finding checkSupplyCompleteness(const VisitContext& context);
+
+Finding checkCalibration(const InstrumentContext& context);
 
 } // namespace loopwright

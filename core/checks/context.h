@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/checks/uncertainty.h"
 #include "core/model/installation.h"
 #include "core/reference/reference_tables.h"
 #include "core/reference/rule_set.h"
@@ -20,6 +21,7 @@ struct VisitContext {
     const Visit& visit;
     const Supply* supply;
     const SupplyReading* supplyReading;
+    const Uncertainties& uncertainties;
 };
 
 /// A circuit with what is recorded about it.
@@ -44,10 +46,18 @@ struct BoardContext : VisitContext {
     Earthing earthing;               ///< in force here: an electrode of its own makes a board TT
     const Board* earthedAt; ///< the board whose own electrode is in force; nullptr: the supply's earth is
     const BoardReading* earthedAtReading;
+    const BoardReading* boardBefore; ///< of the visit before
 };
 
 /// Everything that a check of one circuit may look at.
-struct CircuitContext : BoardContext, CircuitRecords {};
+struct CircuitContext : BoardContext, CircuitRecords {
+    const CircuitReading* before; ///< of the visit before
+};
+
+/// An instrument that was used in the visit.
+struct InstrumentContext : VisitContext {
+    const Instrument& instrument;
+};
 
 /// A check is a pure function of its context. One file a check, listed in checks/registry.cpp by a stable
 /// key.
@@ -60,5 +70,6 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks();
 std::span<const RegisteredCheck<BoardContext>> boardChecks();
 /// `supply` of the context is never nullptr.
 std::span<const RegisteredCheck<VisitContext>> supplyChecks();
+std::span<const RegisteredCheck<InstrumentContext>> instrumentChecks();
 
 } // namespace loopwright

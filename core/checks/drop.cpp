@@ -71,7 +71,7 @@ std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit&
         return computedTerm("ΔU", share, units::percent,
                             {"check.note.drop-along", {pathOf(visit.installation, circuit)}});
     });
-    return Figure<Ratio>{share, load->bound};
+    return rising(share, *load);
 }
 
 } // namespace

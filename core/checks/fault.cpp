@@ -102,7 +102,7 @@ std::optional<Figure<Current>> faultCurrent(const CircuitContext& context, Ratio
     const Current current = physics::prospectiveCurrent(lineToEarth, voltageFactor, loop->value);
     sheet.show([&] { return nominalVoltageTerm(context); });
     sheet.show([&] { return computedTerm("I_f", current, units::ampere, {"check.note.fault-current", {}}); });
-    return Figure<Current>{current, reversed(loop->bound)};
+    return falling(current, *loop);
 }
 
 std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current rated,

@@ -3,8 +3,6 @@
 
 #include "core/checks/load_current.h"
 
-#include <numbers>
-
 namespace loopwright {
 
 /// R_iso ≥ the minimum for the nominal voltage; the smaller of the two readings decides.
@@ -12,13 +10,11 @@ Finding checkInsulation(const CircuitContext& context) {
     Worksheet sheet(phrasing<"insulation">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("R_iso ≥ R_min");
     sheet.clause("insulation");
-    const bool threePhase = context.circuit.phases == Phases::Three;
-    const Voltage nominal = nominalVoltage(context) * (threePhase ? std::numbers::sqrt3 : 1.0);
     const auto live = sheet.figure("R_L", context.reading, &CircuitReading::insulationLive,
                                    "insulationLive_Mohm", Zero::Counts);
     const auto earth = sheet.figure("R_E", context.reading, &CircuitReading::insulationEarth,
                                     "insulationEarth_Mohm", Zero::Counts);
-    const auto minimum = context.tables.insulationMinimum(nominal);
+    const auto minimum = context.tables.insulationMinimum(highestVoltage(context));
     if (!minimum) {
         sheet.lacks(RecordKind::Supply, context.supply ? context.supply->id : Id{}, "nominalVoltage_V");
         return sheet.conclude();

@@ -87,6 +87,11 @@ Voltage nominalVoltage(const VisitContext& visit) {
     return visit.rules.nominalVoltage;
 }
 
+Voltage highestVoltage(const CircuitContext& context) {
+    const bool threePhase = context.circuit.phases == Phases::Three;
+    return nominalVoltage(context) * (threePhase ? std::numbers::sqrt3 : 1.0);
+}
+
 Term nominalVoltageTerm(const VisitContext& visit) {
     if (visit.supply)
         if (const auto recorded = usable(visit.supply->nominalVoltage))

@@ -19,7 +19,7 @@ Finding checkLoadWiring(const CircuitContext& context) {
     const Ratio share = legShare(context.rules, context.circuit);
     Figure<Current> carried = *load;
     if (isRing) {
-        carried = {load->value * share, load->bound};
+        carried = rising(load->value * share, *load);
         sheet.show([&] {
             return ruleTerm("c", share, units::ratio, context.rules.sourceOf("ringLeastCapacity_A"),
                             {"check.note.ring-share", {}});

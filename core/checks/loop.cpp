@@ -55,7 +55,7 @@ std::optional<Figure<Resistance>> correctedReading(const CircuitContext& context
     sheet.show([&] {
         return computedTerm("Z_s,θ", corrected, units::ohm, {"check.note.corrected-loop", {}});
     });
-    return Figure<Resistance>{corrected, reading.bound};
+    return rising(corrected, reading);
 }
 
 /// A loop that is too high for the overcurrent device may still be cut off by a residual current device.

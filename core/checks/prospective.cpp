@@ -31,7 +31,7 @@ std::optional<Figure<Current>> fromLoop(const BoardContext& context, const Recor
                                                      : "check.note.fault-current",
                              {}});
     });
-    return Figure<Current>{current, reversed(loop->bound)};
+    return falling(current, *loop);
 }
 
 std::optional<Figure<Current>> atSupply(const BoardContext& context, Worksheet& sheet,

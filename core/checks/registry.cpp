@@ -14,18 +14,28 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
         Check{"load-wiring", checkLoadWiring},
         Check{"conventional", checkConventional},
         Check{"plug-fuse", checkPlugFuse},
+        Check{"motor-start", checkMotorStart},
         Check{"loop", checkLoop},
         Check{"disconnection", checkDisconnection},
         Check{"residual-touch", checkResidualTouch},
         Check{"residual-time", checkResidualTime},
         Check{"additional-protection", checkAdditionalProtection},
+        Check{"residual-type", checkResidualType},
+        Check{"residual-half", checkResidualHalf},
+        Check{"residual-series", checkResidualSeries},
         Check{"insulation", checkInsulation},
         Check{"breaking-capacity", checkBreakingCapacity},
         Check{"adiabatic-line", checkAdiabaticLine},
         Check{"adiabatic-protective", checkAdiabaticProtective},
         Check{"ring", checkRing},
+        Check{"loop-agreement", checkLoopAgreement},
+        Check{"continuity-agreement", checkContinuityAgreement},
         Check{"drop", checkDrop},
         Check{"polarity", checkPolarity},
+        Check{"phases", checkPhases},
+        Check{"device-rating", checkDeviceRating},
+        Check{"conductor-sizes", checkConductorSizes},
+        Check{"drift", checkDrift},
         Check{"completeness", checkCompleteness},
     };
     return checks;
@@ -34,8 +44,13 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
 std::span<const RegisteredCheck<BoardContext>> boardChecks() {
     using Check = RegisteredCheck<BoardContext>;
     static constexpr std::array checks{
-        Check{"board-withstand", checkBoardWithstand},  Check{"electrode", checkBoardElectrode},
-        Check{"residual-time", checkBoardResidualTime}, Check{"polarity", checkBoardPolarity},
+        Check{"board-withstand", checkBoardWithstand},
+        Check{"electrode", checkBoardElectrode},
+        Check{"residual-time", checkBoardResidualTime},
+        Check{"residual-half", checkBoardResidualHalf},
+        Check{"polarity", checkBoardPolarity},
+        Check{"phases", checkBoardPhases},
+        Check{"drift", checkBoardDrift},
         Check{"completeness", checkBoardCompleteness},
     };
     return checks;
@@ -46,9 +61,17 @@ std::span<const RegisteredCheck<VisitContext>> supplyChecks() {
     static constexpr std::array checks{
         Check{"supply-loop", checkSupplyLoop},
         Check{"electrode", checkSupplyElectrode},
+        Check{"earthing-conductor", checkEarthingConductor},
+        Check{"main-bonding", checkMainBonding},
         Check{"polarity", checkSupplyPolarity},
         Check{"completeness", checkSupplyCompleteness},
     };
+    return checks;
+}
+
+std::span<const RegisteredCheck<InstrumentContext>> instrumentChecks() {
+    using Check = RegisteredCheck<InstrumentContext>;
+    static constexpr std::array checks{Check{"calibration", checkCalibration}};
     return checks;
 }
 

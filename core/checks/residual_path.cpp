@@ -20,6 +20,14 @@ std::optional<ResidualInPath> mostSensitive(const CircuitContext& context) {
     return mostSensitive(context, [](const ResidualDevice&) { return true; });
 }
 
+std::optional<ResidualInPath> nextResidualUpstream(const CircuitContext& context) {
+    std::optional<ResidualInPath> next;
+    forEachResidual(context, [&](const ResidualInPath& path) {
+        if (!next && path.device != &context.circuit.residual) next = path;
+    });
+    return next;
+}
+
 std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sheet) {
     const auto rated = usable(path.device->residualCurrent);
     if (rated) {

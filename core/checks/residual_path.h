@@ -12,18 +12,12 @@ struct ResidualInPath {
     Id owner;
 };
 
-/// Of the residual current devices between the supply and the circuit's end, the one with the smallest rated
-/// residual current, which is the first to act on a fault; of those whose rating is not known the nearest.
-/// Nothing when there is none. `accepts` may leave devices out.
-template <class Accepts>
-std::optional<ResidualInPath> mostSensitive(const CircuitContext& context, Accepts&& accepts) {
-    std::optional<ResidualInPath> best;
+/// Calls `visit` with each residual current device between the circuit's end and the supply, the nearest
+/// first.
+template <class Visitor>
+void forEachResidual(const CircuitContext& context, Visitor&& visit) {
     const auto offer = [&](const ResidualDevice& device, RecordKind kind, Id owner) {
-        if (!device.fitted || !accepts(device)) return;
-        const auto current = usable(device.residualCurrent);
-        const auto bestCurrent = best ? usable(best->device->residualCurrent) : std::nullopt;
-        const bool better = !best || (current && (!bestCurrent || *current < *bestCurrent));
-        if (better) best = {&device, kind, owner};
+        if (device.fitted) visit(ResidualInPath{&device, kind, owner});
     };
     offer(context.circuit.residual, RecordKind::Circuit, context.circuit.id);
     offer(context.board.residual, RecordKind::Board, context.board.id);
@@ -31,9 +25,27 @@ std::optional<ResidualInPath> mostSensitive(const CircuitContext& context, Accep
         offer(feeder.circuit.residual, RecordKind::Circuit, feeder.circuit.id);
         offer(feeder.board.residual, RecordKind::Board, feeder.board.id);
     }
+}
+
+/// Of the residual current devices between the supply and the circuit's end, the one with the smallest rated
+/// residual current, which is the first to act on a fault; of those whose rating is not known the nearest.
+/// Nothing when there is none. `accepts` may leave devices out.
+template <class Accepts>
+std::optional<ResidualInPath> mostSensitive(const CircuitContext& context, Accepts&& accepts) {
+    std::optional<ResidualInPath> best;
+    forEachResidual(context, [&](const ResidualInPath& path) {
+        if (!accepts(*path.device)) return;
+        const auto current = usable(path.device->residualCurrent);
+        const auto bestCurrent = best ? usable(best->device->residualCurrent) : std::nullopt;
+        const bool better = !best || (current && (!bestCurrent || *current < *bestCurrent));
+        if (better) best = path;
+    });
     return best;
 }
 std::optional<ResidualInPath> mostSensitive(const CircuitContext& context);
+
+/// The first residual current device before the circuit's own place.
+std::optional<ResidualInPath> nextResidualUpstream(const CircuitContext& context);
 
 /// I_delta_n of a device in the path. Noted as missing where it is not recorded.
 std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sheet);

@@ -46,7 +46,7 @@ Finding checkResidualTouch(const CircuitContext& context) {
     if (!resistance || !rated) return sheet.conclude();
 
     const RuleSet& rules = context.rules;
-    const Figure<Voltage> touch{physics::touchVoltage(resistance->value, *rated), resistance->bound};
+    const auto touch = rising(physics::touchVoltage(resistance->value, *rated), *resistance);
     sheet.show(
         [&] { return ruleTerm("U_L", rules.touchVoltage, units::volt, rules.sourceOf("touchVoltage_V")); });
     sheet.compare(Relation::AtMost, "R_A I_Δn", touch, Figure<Voltage>{rules.touchVoltage}, units::volt);

@@ -23,6 +23,11 @@ Bound combined(Bound a, Bound b) {
     return Bound::Open;
 }
 
+const Uncertainty* lessSure(const Uncertainty* a, const Uncertainty* b) {
+    if (!a || !b) return a ? a : b;
+    return a->share < b->share ? b : a;
+}
+
 Bound reversed(Bound bound) {
     switch (bound) {
     case Bound::OrLess:

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/finding.h"
+#include "core/checks/uncertainty.h"
 #include "core/units/bound.h"
 #include "core/units/entry.h"
 
@@ -16,7 +17,8 @@ template <class Q>
 struct Figure {
     Q value{};
     Bound bound = Bound::Exact;
-    int decimals = -1; ///< as it was typed; -1 for one that was worked out
+    int decimals = -1;                        ///< as it was typed; -1 for one that was worked out
+    const Uncertainty* uncertainty = nullptr; ///< of the reading that it rests on; nullptr: it rests on none
 };
 
 /// Whether a figure can be reckoned with: finite, and above 0 unless it is a temperature.
@@ -37,10 +39,23 @@ std::optional<Q> usable(const Entry<Q>& entry) {
 Bound combined(Bound a, Bound b);
 Bound reversed(Bound bound);
 
-/// Both grow together: the value of a function that rises with each of its arguments.
+/// The one that may be off further.
+const Uncertainty* lessSure(const Uncertainty* a, const Uncertainty* b);
+
+/// The value of a function that rises with its argument.
+template <class Q, class A>
+Figure<Q> rising(Q value, const Figure<A>& a) {
+    return {value, a.bound, -1, a.uncertainty};
+}
+/// The value of a function that falls as its argument rises.
+template <class Q, class A>
+Figure<Q> falling(Q value, const Figure<A>& a) {
+    return {value, reversed(a.bound), -1, a.uncertainty};
+}
+/// The value of a function that rises with each of its arguments.
 template <class Q, class A, class B>
 Figure<Q> rising(Q value, const Figure<A>& a, const Figure<B>& b) {
-    return {value, combined(a.bound, b.bound)};
+    return {value, combined(a.bound, b.bound), -1, lessSure(a.uncertainty, b.uncertainty)};
 }
 
 struct Judgement {

@@ -19,6 +19,7 @@ Word fieldWord(const MissingInput& input) {
 Worksheet::Worksheet(const CheckPhrasing& phrasing, const VisitContext& visit, Subject subject)
   : phrasing_(phrasing)
   , rules_(visit.rules)
+  , uncertainties_(visit.uncertainties)
   , detail_(visit.detail) {
     finding_.subject = subject;
     finding_.check = phrasing.check;
@@ -90,8 +91,9 @@ void Worksheet::clause(std::string_view purpose) {
 }
 
 void Worksheet::state(Judgement judgement, Relation relation, std::string_view symbol, Measure result,
-                      Measure limit) {
+                      Measure limit, const Uncertainty* uncertainty) {
     judged_ = true;
+    uncertainty_ = uncertainty;
     finding_.verdict = judgement.verdict;
     finding_.margin = judgement.margin;
     finding_.result = result;
@@ -101,6 +103,20 @@ void Worksheet::state(Judgement judgement, Relation relation, std::string_view s
     finding_.working.resultSymbol = symbol;
     finding_.working.result = result;
     finding_.working.limit = limit;
+}
+
+void Worksheet::showUncertainty() {
+    if (!uncertainty_ || !isFull()) return;
+    const Uncertainty& how = *uncertainty_;
+    if (how.standard)
+        finding_.working.terms.push_back(tableTerm("u", how.share, units::percent, *how.standard,
+                                                   {"check.note.uncertainty-standard", {}}));
+    else
+        finding_.working.terms.push_back({"u",
+                                          measure(how.share, units::percent),
+                                          TermOrigin::Typed,
+                                          {"check.note.uncertainty-instrument", {}},
+                                          {}});
 }
 
 void Worksheet::decide(Verdict verdict) {
@@ -132,6 +148,7 @@ std::string_view Worksheet::verdictPhrase() const {
 
 /// Whether there is a verdict; otherwise says why there is none. A failure stands whatever else is missing.
 bool Worksheet::settle() {
+    showUncertainty();
     if (judged_ && finding_.verdict == Verdict::Fails) {
         finding_.missing.clear();
         return true;

@@ -21,6 +21,32 @@ struct Note {
     Message message() const { return {key, about ? std::vector<Argument>{*about} : std::vector<Argument>{}}; }
 };
 
+/// Which quantity a reading is of, as far as the instrument's uncertainty goes; of a fault current it is that
+/// of the loop that it is worked out from (IEC 61557-3).
+constexpr Measurand measurandOf(Entry<Resistance> SupplyReading::*member) {
+    return member == &SupplyReading::electrodeResistance ? Measurand::Electrode : Measurand::Loop;
+}
+constexpr Measurand measurandOf(Entry<Resistance> BoardReading::*member) {
+    return member == &BoardReading::electrodeResistance ? Measurand::Electrode : Measurand::Loop;
+}
+constexpr Measurand measurandOf(Entry<Resistance> CircuitReading::*member) {
+    if (member == &CircuitReading::loopImpedance) return Measurand::Loop;
+    const bool isInsulation =
+        member == &CircuitReading::insulationLive || member == &CircuitReading::insulationEarth;
+    return isInsulation ? Measurand::Insulation : Measurand::Continuity;
+}
+constexpr Measurand measurandOf(Entry<Current> CircuitReading::*member) {
+    return member == &CircuitReading::measuredLoad ? Measurand::LoadCurrent : Measurand::Loop;
+}
+template <class Record>
+constexpr Measurand measurandOf(Entry<Current> Record::*) {
+    return Measurand::Loop;
+}
+template <class Record>
+constexpr Measurand measurandOf(Entry<Time> Record::*) {
+    return Measurand::ResidualTime;
+}
+
 /// What a check writes on its way to a finding: inputs taken, terms shown, comparisons made. Inputs that are
 /// missing are noted here, so that a check only asks and, where it got nothing, concludes. Nothing is
 /// allocated without Detail::Full.
@@ -74,6 +100,11 @@ class Worksheet {
         leansOn(RecordTraits<Record>::kind, record.id, field);
     }
 
+    /// Where the limit was published, where the rule set does not say.
+    void source(const Source& published) {
+        if (isFull() && finding_.working.source.title.empty()) finding_.working.source = published;
+    }
+
     /// Adds the term that `make` returns, which is asked only where a working is written.
     template <class Make>
     void show(Make&& make) {
@@ -91,16 +122,26 @@ class Worksheet {
     /// Clause and source of the rule that the check goes by.
     void clause(std::string_view purpose);
 
-    /// Judges result against limit. Of several comparisons the worst counts; returns whether this one does.
+    /// Judges result against limit; what rests on a reading is close within its uncertainty, anything else
+    /// within the rule set's band. Of several comparisons the worst counts; returns whether this one does.
     template <class Q>
     bool compare(Relation relation, std::string_view symbol, const Figure<Q>& result, const Figure<Q>& limit,
                  const Unit& unit) {
-        return compareWithin(rules_.closeBand, relation, symbol, result, limit, unit);
+        const bool isRead = result.uncertainty || limit.uncertainty;
+        return compareWithin(isRead ? uncertainBand(result, limit) : rules_.closeBand, relation, symbol,
+                             result, limit, unit);
     }
     /// The same between two nominal ratings, which are never close: a 30 mA device is what 30 mA asks for.
     template <class Q>
     bool compareRatings(Relation relation, std::string_view symbol, Q result, Q limit, const Unit& unit) {
         return compareWithin(0, relation, symbol, Figure<Q>{result}, Figure<Q>{limit}, unit);
+    }
+    /// The same with a limit that allows for uncertainties already, so that nothing is close to it.
+    template <class Q>
+    bool compareTolerance(Relation relation, std::string_view symbol, const Figure<Q>& result,
+                          const Figure<Q>& limit, const Unit& unit) {
+        return compareWithin(0, relation, symbol, Figure<Q>{result.value, result.bound, result.decimals},
+                             Figure<Q>{limit.value, limit.bound}, unit);
     }
     /// A verdict that rests on no figures.
     void decide(Verdict verdict);
@@ -126,6 +167,13 @@ class Worksheet {
     Finding doesNotApply(std::string_view key);
 
   private:
+    /// The margin, as a share of the limit, that the uncertainty of both may use up.
+    template <class Q>
+    static Ratio uncertainBand(const Figure<Q>& result, const Figure<Q>& limit) {
+        const Ratio share = detail::baseOf(result.value) / detail::baseOf(limit.value);
+        return (result.uncertainty ? result.uncertainty->share * share : 0) +
+               (limit.uncertainty ? limit.uncertainty->share : 0);
+    }
     template <class Q>
     bool compareWithin(Ratio closeBand, Relation relation, std::string_view symbol, const Figure<Q>& result,
                        const Figure<Q>& limit, const Unit& unit);
@@ -146,8 +194,9 @@ class Worksheet {
                       const std::string& reason);
     void takeOutcome(TestOutcome outcome, RecordKind kind, Id id, std::string_view field);
     void addTerm(Term&& term);
-    void state(Judgement judgement, Relation relation, std::string_view symbol, Measure result,
-               Measure limit);
+    void state(Judgement judgement, Relation relation, std::string_view symbol, Measure result, Measure limit,
+               const Uncertainty* uncertainty);
+    void showUncertainty();
     bool settle();
     Message lackMessage() const;
     Message notApplicableMessage() const;
@@ -155,12 +204,14 @@ class Worksheet {
 
     CheckPhrasing phrasing_;
     const RuleSet& rules_;
+    const Uncertainties& uncertainties_;
     Detail detail_;
     Finding finding_;
     bool judged_ = false;
-    Lack lack_ = Lack::None;        ///< of the first missing input
-    std::string reason_;            ///< of a Limited one
-    Lack boundedLack_ = Lack::None; ///< of the first figure that holds on one side only
+    const Uncertainty* uncertainty_ = nullptr; ///< of the comparison that decides
+    Lack lack_ = Lack::None;                   ///< of the first missing input
+    std::string reason_;                       ///< of a Limited one
+    Lack boundedLack_ = Lack::None;            ///< of the first figure that holds on one side only
     std::vector<MissingInput> bounded_;
     std::optional<MissingInput> notApplicable_;
 };
@@ -190,7 +241,11 @@ std::optional<Figure<Q>> Worksheet::figure(std::string_view symbol, const Record
 template <class Record, class Q>
 std::optional<Figure<Q>> Worksheet::figure(std::string_view symbol, const Record* record,
                                            Entry<Q> Record::*member, std::string_view field, Zero zero) {
-    if (record) return figure(symbol, *record, record->*member, field, zero);
+    if (record) {
+        auto read = figure(symbol, *record, record->*member, field, zero);
+        if (read) read->uncertainty = &uncertainties_[static_cast<std::size_t>(measurandOf(member))];
+        return read;
+    }
     lacks(RecordTraits<Record>::kind, Id{}, field);
     return std::nullopt;
 }
@@ -215,7 +270,9 @@ bool Worksheet::compareWithin(Ratio closeBand, Relation relation, std::string_vi
     const Judgement judgement = judge(relation, plain(result), plain(limit), closeBand);
     const bool worse = !judged_ || judgement.verdict < finding_.verdict ||
                        (judgement.verdict == finding_.verdict && judgement.margin < finding_.margin);
-    if (worse) state(judgement, relation, symbol, measure(result, unit), measure(limit, unit));
+    if (worse)
+        state(judgement, relation, symbol, measure(result, unit), measure(limit, unit),
+              lessSure(result.uncertainty, limit.uncertainty));
     return worse;
 }
 

@@ -84,6 +84,17 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "loop through which the residual current device protects"), ""},
     Phrase{"check.note.least-of-family",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded: the least of its family"), ""},
+    Phrase{"check.note.start-current", LOOPWRIGHT_PHRASE("Phrases", "as the largest piece starts"), ""},
+    Phrase{"check.note.visit-before", LOOPWRIGHT_PHRASE("Phrases", "in the visit before"), ""},
+    Phrase{"check.note.insulation-ahead",
+           LOOPWRIGHT_PHRASE("Phrases", "after another interval like the last"), ""},
+    Phrase{"check.note.uncertainty-instrument",
+           LOOPWRIGHT_PHRASE("Phrases", "by which the reading may be off, by its instrument"), ""},
+    Phrase{
+        "check.note.uncertainty-standard",
+        LOOPWRIGHT_PHRASE(
+            "Phrases", "by which the reading may be off: the most that the standard allows its instrument"),
+        ""},
     Phrase{"check.note.load-of-feeder",
            LOOPWRIGHT_PHRASE("Phrases", "load of {0} is not known: its device’s rating"), "circuit"},
     Phrase{"check.note.drop-from-resistance",

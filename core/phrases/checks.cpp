@@ -227,6 +227,26 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases",
                              "R_1+R_2 reads {0}; a whole ring reads {1}. Look for a bridge or an open leg."),
            "resistance, resistance"},
+    Phrase{"check.ring.open-line",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The ring’s line conductor is open: {0} end to end, {1} expected. Find where it ends."),
+           "resistance, resistance"},
+    Phrase{"check.ring.open-neutral",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The ring’s neutral conductor is open: {0} end to end, {1} expected. Find where it ends."),
+           "resistance, resistance"},
+    Phrase{"check.ring.open-protective",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The ring’s protective conductor is open: {0} end to end, {1} expected. Find where it ends."),
+           "resistance, resistance"},
+    Phrase{"check.ring.figure-of-eight",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "R_1+R_2 reads {0} where the ends lead to expect {1}, and they read short of "
+                             "the recorded length. Look for a link across the ring (a figure of eight)."),
+           "resistance, resistance"},
     Phrase{"check.ring.spur",
            LOOPWRIGHT_PHRASE(
                "Phrases",

@@ -312,6 +312,11 @@ std::vector<Current> ReferenceTables::ratings(const DeviceFamily& family) const 
     return tables_->devices.of(family).ratings;
 }
 
+bool ReferenceTables::isRating(const DeviceFamily& family, Current rated) const {
+    const std::vector<Current>& known = tables_->devices.of(family).ratings;
+    return known.empty() || std::ranges::binary_search(known, rated);
+}
+
 std::optional<Sourced<JouleIntegral>> ReferenceTables::letThrough(const DeviceFamily& family, Current rated,
                                                                   Current breakingCapacity) const {
     for (const EnergyRow& row : tables_->devices.of(family).energies)

@@ -7,6 +7,7 @@
 #include "core/physics/heat.h"
 #include "core/physics/inverse_time.h"
 #include "core/physics/time_current.h"
+#include "core/reference/practice.h"
 #include "core/reference/source.h"
 #include "core/units/quantity.h"
 
@@ -124,6 +125,8 @@ class ReferenceTables {
     const DeviceFamily* deviceFamily(std::string_view key) const;
     /// Preferred ratings that the tables know for this family, smallest first.
     std::vector<Current> ratings(const DeviceFamily& family) const;
+    /// Whether the tables know this rating of the family; of a family without any, every one.
+    bool isRating(const DeviceFamily& family, Current rated) const;
 
     /// The current that is sure to operate the device within `time`: the upper end of a breaker's
     /// instantaneous band, or the published current of a fuse for exactly that time.
@@ -213,6 +216,19 @@ class ReferenceTables {
     /// The practical limit above which an earth electrode may be unstable.
     const Sourced<Resistance>& stableElectrode() const;
     std::span<const InspectionItem> inspectionItems() const;
+
+    /// In the unit of its row.
+    const Sourced<double>& band(Band which) const;
+    /// How far a reading may be off where its instrument says nothing of its own, as a share of it: the
+    /// largest operating uncertainty of IEC 61557.
+    const Sourced<Ratio>& operatingUncertainty(Measurand measurand) const;
+    /// nullptr: nothing is known to ask for a type.
+    const ResidualTypeNeed* residualTypeFor(EquipmentKind kind, bool threePhase) const;
+    /// The least size of the earthing conductor by that of the tails, or of main bonding by that of the
+    /// supply's neutral (TN-C-S, where the standard has such a table) or of the earthing conductor.
+    std::optional<Sourced<CrossSection>> leastMainConductor(std::string_view standard,
+                                                            MainConductor conductor, Earthing earthing,
+                                                            CrossSection by) const;
 
   private:
     struct Tables;

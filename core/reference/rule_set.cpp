@@ -162,10 +162,11 @@ RuleSet read(const Node& root) {
     rules.revision = root.at("revision").text();
     rules.title = root.at("title").text();
     const Node tables = root.at("tables");
-    tables.allowOnly({"loop", "capacity", "ambient"});
+    tables.allowOnly({"loop", "capacity", "ambient", "bonding"});
     rules.loopTableEdition = tables.at("loop").text();
     rules.capacityStandard = tables.at("capacity").text();
     rules.ambientStandard = tables.at("ambient").text();
+    rules.bondingStandard = tables.at("bonding").text();
     rules.loopRule =
         wordOf<LoopRule>(root.at("loopRule"), {{"guarded-limit", LoopRule::GuardedLimit},
                                                {"corrected-reading", LoopRule::CorrectedReading}});

@@ -4,6 +4,7 @@
 #include "core/reference/reference_tables.h"
 
 #include <array>
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
@@ -225,6 +226,34 @@ struct DemandTables {
     static DemandTables read();
 };
 
+/// Guidance and bands of judgement.
+struct PracticeTables {
+    struct ResidualTypeRow {
+        EquipmentKind kind = EquipmentKind::Unknown;
+        bool onePhase = true;
+        bool threePhase = true;
+        ResidualTypeNeed need;
+    };
+    /// A share of the size that it goes by, within bounds.
+    struct MainConductorRow {
+        std::string standard;
+        MainConductor conductor = MainConductor::Earthing;
+        std::optional<Earthing> earthing; ///< nothing: any
+        CrossSection above;
+        CrossSection upTo;
+        double share = 0;
+        CrossSection least;
+        CrossSection most{std::numeric_limits<double>::infinity()};
+        Source source;
+    };
+    std::vector<Sourced<double>> bands;         ///< in the order of Band
+    std::vector<Sourced<double>> uncertainties; ///< in the order of Measurand, as shares
+    std::vector<ResidualTypeRow> residualTypes;
+    std::vector<MainConductorRow> mainConductors;
+
+    static PracticeTables read();
+};
+
 struct ReferenceTables::Tables {
     DeviceTables devices = DeviceTables::read();
     ConductorTables conductors = ConductorTables::read();
@@ -233,6 +262,7 @@ struct ReferenceTables::Tables {
     BreakerTables breakers = BreakerTables::read();
     SelectivityTables selectivity = SelectivityTables::read();
     DemandTables demand = DemandTables::read();
+    PracticeTables practice = PracticeTables::read();
 };
 
 } // namespace loopwright

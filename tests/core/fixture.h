@@ -62,7 +62,10 @@ struct Fixture {
         installation.supplies.push_back({.id = ids.next(),
                                          .site = installation.site.id,
                                          .earthing = Earthing::TnCS,
-                                         .nominalVoltage = typed(volts(230))});
+                                         .nominalVoltage = typed(volts(230)),
+                                         .tails = typed(squareMillimetres(25)),
+                                         .earthingConductor = typed(squareMillimetres(16)),
+                                         .mainBonding = typed(squareMillimetres(10))});
         installation.boards.push_back({.id = ids.next(),
                                        .site = installation.site.id,
                                        .name = "Board A",
@@ -77,7 +80,21 @@ struct Fixture {
                                                     .protectiveSize = typed(squareMillimetres(1.5), 1),
                                                     .length = typed(metres(18))},
                                          .load = typed(amperes(13))});
-        installation.visits.push_back({.id = ids.next(), .site = installation.site.id, .label = "Visit"});
+        installation.visits.push_back({.id = ids.next(),
+                                       .site = installation.site.id,
+                                       .label = "Visit",
+                                       .started = Date{std::chrono::year{2026} / 3 / 10}});
+        const Entry<Ratio> fivePercent = typed(0.05);
+        installation.instruments.push_back({.id = ids.next(),
+                                            .visit = visit().id,
+                                            .name = "Tester 1",
+                                            .calibrationDue = Date{std::chrono::year{2026} / 9 / 30},
+                                            .continuityUncertainty = fivePercent,
+                                            .insulationUncertainty = fivePercent,
+                                            .loopUncertainty = fivePercent,
+                                            .residualTimeUncertainty = fivePercent,
+                                            .electrodeUncertainty = fivePercent,
+                                            .currentUncertainty = fivePercent});
         installation.supplyReadings.push_back({.id = ids.next(),
                                                .visit = visit().id,
                                                .supply = supply().id,
@@ -110,6 +127,7 @@ struct Fixture {
     Wiring& wiring() { return circuit().wiring; }
     CircuitReading& reading() { return installation.circuitReadings.front(); }
     Visit& visit() { return installation.visits.front(); }
+    Instrument& instrument() { return installation.instruments.front(); }
 
     Equipment& addEquipment(std::string name, Power power) {
         installation.equipment.push_back(
@@ -138,6 +156,7 @@ struct Fixture {
         supplyReading().electrodeResistance = read(ohms(90), 0);
         board().residual = {true, typed(milliamperes(30)), ResidualType::A, ResidualDelay::General};
         boardReading().residualTime = read(milliseconds(25), 0);
+        boardReading().loopImpedance = read(ohms(90.6), 1);
         reading().loopImpedance = read(ohms(91), 0);
     }
     /// Puts a board between the supply and the first board, fed and read like it; returns the circuit that

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+
+#include <algorithm>
+
+// Records that contradict each other or what there is. What rests on them is judged all the same; one of them
+// is wrong.
+namespace loopwright {
+
+/// A protective conductor inside a cable is never larger than its line conductors (BS 6004, BS 5467, IEC
+/// 60502-1).
+Finding checkConductorSizes(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"conductor-sizes">, context, {RecordKind::Circuit, context.circuit.id});
+    const Wiring& wiring = context.circuit.wiring;
+    if (wiring.protectiveConductor != ProtectiveConductor::InCable)
+        return sheet.doesNotApply("check.conductor-sizes.apart");
+    const auto line = usable(wiring.lineSize), protective = usable(wiring.protectiveSize);
+    if (!line || !protective) return sheet.doesNotApply("check.conductor-sizes.not-recorded");
+    sheet.formula("S_2 ≤ S");
+    sheet.show([&] { return recordedTerm("S", wiring.lineSize, units::squareMillimetre); });
+    sheet.show([&] { return recordedTerm("S_2", wiring.protectiveSize, units::squareMillimetre); });
+    sheet.compareRatings(Relation::AtMost, "S_2", *protective, *line, units::squareMillimetre);
+    return sheet.conclude(measure(wiring.protectiveSize.value, units::squareMillimetre),
+                          measure(wiring.lineSize.value, units::squareMillimetre));
+}
+
+/// A device of this rating is known in its family; an adjustable one is not set above its rating. The tables
+/// may lack a rating that is made, so that an unknown one is in doubt and does not fail.
+Finding checkDeviceRating(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"device-rating">, context, {RecordKind::Circuit, context.circuit.id});
+    const Device& device = context.circuit.device;
+    const auto rated = usable(device.ratedCurrent);
+    if (!rated || !context.family) return sheet.doesNotApply("check.device-rating.not-recorded");
+    sheet.show([&] { return recordedTerm("I_n", device.ratedCurrent, units::ampere); });
+    if (context.family->adjustable) {
+        const auto setting = usable(device.thermalSetting);
+        if (!setting) return sheet.doesNotApply("check.device-rating.not-recorded");
+        sheet.formula("I_r ≤ I_n");
+        sheet.show([&] { return recordedTerm("I_r", device.thermalSetting, units::ampere); });
+        sheet.compareRatings(Relation::AtMost, "I_r", *setting, *rated, units::ampere);
+        sheet.phrase(Verdict::Fails, "check.device-rating.setting");
+        return sheet.conclude(measure(*setting, units::ampere), measure(*rated, units::ampere));
+    }
+    const bool isMade = context.tables.isRating(*context.family, *rated);
+    sheet.decide(isMade ? Verdict::Holds : Verdict::Close);
+    return sheet.conclude(measure(*rated, units::ampere), deviceWord(context.family));
+}
+
+namespace {
+
+bool has(Phases there, Phases wanted) {
+    return there == Phases::Three || there == wanted;
+}
+
+} // namespace
+
+/// A circuit is on a phase that its board has.
+Finding checkPhases(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"phases">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.decide(has(context.board.phases, context.circuit.phases) ? Verdict::Holds : Verdict::Fails);
+    return sheet.conclude();
+}
+
+/// A board has no phase that its feeder, or the supply, does not bring.
+Finding checkBoardPhases(const BoardContext& context) {
+    Worksheet sheet(phrasing<"phases">, context, {RecordKind::Board, context.board.id});
+    if (context.feeders.empty() && !context.supply) return sheet.doesNotApply("check.phases.not-known");
+    const Phases there =
+        context.feeders.empty() ? context.supply->phases : context.feeders.front().circuit.phases;
+    sheet.decide(has(there, context.board.phases) ? Verdict::Holds : Verdict::Fails);
+    sheet.phrase(Verdict::Fails, "check.phases.fails-board");
+    sheet.phrase(Verdict::Holds, "check.phases.holds-board");
+    return sheet.conclude();
+}
+
+} // namespace loopwright

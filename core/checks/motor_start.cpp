@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/load_current.h"
+
+namespace loopwright {
+namespace {
+
+/// The piece of equipment whose start draws most.
+struct Start {
+    const Equipment* equipment = nullptr;
+    Figure<Current> current;
+};
+
+/// What one piece draws as it starts: its rated current times its starting multiple.
+std::optional<Start> largestStart(const CircuitContext& context, Worksheet& sheet) {
+    std::optional<Start> largest;
+    for (const Equipment* equipment : context.equipment) {
+        if (!equipment->startMultiple.hasFigure()) continue;
+        const auto multiple = sheet.exact("I_st/I", *equipment, equipment->startMultiple, "startMultiple");
+        const auto drawn = equipmentCurrent(context, context.circuit, *equipment, sheet);
+        if (!multiple || !drawn) continue;
+        const Figure<Current> start{drawn->each.value * *multiple, drawn->each.bound};
+        if (!largest || start.value > largest->current.value) largest = {equipment, start};
+    }
+    return largest;
+}
+
+bool startsAnything(const CircuitContext& context) {
+    for (const Equipment* equipment : context.equipment)
+        if (equipment->startMultiple.hasFigure()) return true;
+    return false;
+}
+
+} // namespace
+
+/// The starting current against the band in which a breaker operates at once (IEC 60898-1, table 2). Below
+/// the band it rides through, above it never starts, inside it may go either way. One piece starts at a time;
+/// the first half wave of an asymmetrical start is higher still and not reckoned with.
+Finding checkMotorStart(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"motor-start">, context, {RecordKind::Circuit, context.circuit.id});
+    if (!startsAnything(context)) return sheet.doesNotApply("check.motor-start.none");
+    sheet.formula("I_st ≤ m I_n");
+    const auto rated = ratedCurrent(context, sheet);
+    const DeviceFamily* family = deviceFamily(context, sheet);
+    if (family && family->kind != DeviceKind::Breaker && family->kind != DeviceKind::Rcbo)
+        return sheet.doesNotApply("check.motor-start.fuse");
+    const auto start = largestStart(context, sheet);
+    if (!rated || !family || !start) return sheet.conclude();
+    const auto band = context.tables.instantaneousBand(*family, *rated);
+    if (!band) {
+        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+        return sheet.conclude();
+    }
+    const Current holdsTo = *rated * band->above, operatesFrom = *rated * band->upTo;
+    sheet.show([&] { return tableTerm("m", band->above, units::ratio, band->source); });
+    sheet.show([&] {
+        return computedTerm("I_st", start->current.value, units::ampere, {"check.note.start-current", {}});
+    });
+    sheet.compareRatings(Relation::AtMost, "I_st", start->current.value, holdsTo, units::ampere);
+    const bool mayStart = start->current.value < operatesFrom;
+    if (mayStart) {
+        sheet.atWorst(Verdict::Close);
+        sheet.phrase(Verdict::Close, "check.motor-start.in-band");
+    }
+    return sheet.conclude(start->equipment->name, measure(start->current.value, units::ampere),
+                          measure(mayStart ? holdsTo : operatesFrom, units::ampere));
+}
+
+} // namespace loopwright

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/phrases/tables.h"
+
+#include <array>
+
+/// Sentences of the checks that hold records and readings against each other.
+namespace loopwright::phrase_tables {
+namespace {
+
+constexpr std::array table{
+    // Readings that should agree
+    Phrase{"check.loop-agreement.name", LOOPWRIGHT_PHRASE("Phrases", "Loop and its parts"), ""},
+    Phrase{"check.loop-agreement.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "Z_s {0} agrees with the {1} of its parts."),
+           "resistance, resistance"},
+    Phrase{"check.loop-agreement.close",
+           LOOPWRIGHT_PHRASE("Phrases", "Z_s {0} only just agrees with the {1} of its parts."),
+           "resistance, resistance"},
+    Phrase{"check.loop-agreement.fails",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "Z_s {0} is far above the {1} of its parts. Look for a poor joint, then read both again."),
+           "resistance, resistance"},
+    Phrase{"check.loop-agreement.below",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "Z_s {0} is below the {1} of its parts, as is usual: other paths to earth share the current."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.name", LOOPWRIGHT_PHRASE("Phrases", "Continuity and length"), ""},
+    Phrase{"check.continuity-agreement.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "R_1+R_2 reads {0}; length and sizes lead to expect {1}."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.close",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "R_1+R_2 reads {0}; length and sizes lead to expect {1}, hardly as much."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "R_1+R_2 reads {0}; length and sizes lead to expect {1}. Look for a "
+                                        "poor joint, or correct length and sizes."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.low",
+           LOOPWRIGHT_PHRASE("Phrases", "R_1+R_2 reads {0}; length and sizes lead to expect {1}. Correct "
+                                        "length and sizes, or find the other path."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.assumed",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "R_1+R_2 reads {0}; a length that is only assumed leads to expect {1}. Measure the length."),
+           "resistance, resistance"},
+    Phrase{"check.continuity-agreement.steel",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "Armour or conduit serves as protective conductor; nothing to compare its reading with."),
+           ""},
+    // Records that contradict each other
+    Phrase{"check.conductor-sizes.name", LOOPWRIGHT_PHRASE("Phrases", "Conductor sizes"), ""},
+    Phrase{"check.conductor-sizes.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "The protective conductor of {0} goes with line conductors of {1}."),
+           "size, size"},
+    Phrase{"check.conductor-sizes.close",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "The protective conductor of {0} hardly goes with line conductors of {1}."),
+           "size, size"},
+    Phrase{"check.conductor-sizes.fails",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "A protective conductor of {0} inside a cable of {1} is not made. Correct what is recorded."),
+           "size, size"},
+    Phrase{"check.conductor-sizes.apart",
+           LOOPWRIGHT_PHRASE("Phrases", "The protective conductor does not run in the cable."), ""},
+    Phrase{"check.conductor-sizes.not-recorded", LOOPWRIGHT_PHRASE("Phrases", "Sizes are not recorded."), ""},
+    Phrase{"check.device-rating.name", LOOPWRIGHT_PHRASE("Phrases", "Rating of the device"), ""},
+    Phrase{"check.device-rating.holds", LOOPWRIGHT_PHRASE("Phrases", "A {1} is made for {0}."),
+           "rating, device"},
+    Phrase{"check.device-rating.close",
+           LOOPWRIGHT_PHRASE("Phrases", "No {1} of this family is known for {0}. Check what is recorded."),
+           "rating, device"},
+    Phrase{"check.device-rating.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "No {1} of this family is made for {0}. Correct what is recorded."),
+           "rating, device"},
+    Phrase{
+        "check.device-rating.setting",
+        LOOPWRIGHT_PHRASE(
+            "Phrases", "The overload setting {0} is above the rated current {1}. Correct what is recorded."),
+        "setting, rating"},
+    Phrase{"check.device-rating.not-recorded",
+           LOOPWRIGHT_PHRASE("Phrases", "Device and rating are not recorded."), ""},
+    Phrase{"check.phases.name", LOOPWRIGHT_PHRASE("Phrases", "Phases"), ""},
+    Phrase{"check.phases.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "The board has the phase that the circuit is on."), ""},
+    Phrase{"check.phases.close",
+           LOOPWRIGHT_PHRASE("Phrases", "The board may have the phase that the circuit is on."), ""},
+    Phrase{"check.phases.fails",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The circuit is recorded on a phase that its board does not have. Correct what is recorded."),
+           ""},
+    Phrase{"check.phases.holds-board",
+           LOOPWRIGHT_PHRASE("Phrases", "The board is fed with the phases that it has."), ""},
+    Phrase{
+        "check.phases.fails-board",
+        LOOPWRIGHT_PHRASE(
+            "Phrases",
+            "The board is recorded with phases that what feeds it does not bring. Correct what is recorded."),
+        ""},
+    Phrase{"check.phases.not-known",
+           LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded that feeds the board."), ""},
+    // Instruments
+    Phrase{"check.calibration.name", LOOPWRIGHT_PHRASE("Phrases", "Calibration"), ""},
+    Phrase{"check.calibration.holds", LOOPWRIGHT_PHRASE("Phrases", "{0} was in calibration."), "instrument"},
+    Phrase{"check.calibration.close", LOOPWRIGHT_PHRASE("Phrases", "{0} was only just in calibration."),
+           "instrument"},
+    Phrase{
+        "check.calibration.fails",
+        LOOPWRIGHT_PHRASE(
+            "Phrases",
+            "{0} was out of calibration in this visit. Have it calibrated, and read again what it decided."),
+        "instrument"},
+    // Since the visit before
+    Phrase{"check.drift.name", LOOPWRIGHT_PHRASE("Phrases", "Since the visit before"), ""},
+    Phrase{"check.drift.holds", LOOPWRIGHT_PHRASE("Phrases", "Readings are as before: {0} then, {1} now."),
+           "reading, reading"},
+    Phrase{"check.drift.close", LOOPWRIGHT_PHRASE("Phrases", "Readings move: {0} then, {1} now."),
+           "reading, reading"},
+    Phrase{"check.drift.fails", LOOPWRIGHT_PHRASE("Phrases", "Readings move: {0} then, {1} now."),
+           "reading, reading"},
+    Phrase{"check.drift.loop",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The loop has risen from {0} to {1} since the visit before. Look for a joint that loosens."),
+           "resistance, resistance"},
+    Phrase{"check.drift.continuity",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "R_1+R_2 has risen from {0} to {1} since the visit before. Look for a joint that loosens."),
+           "resistance, resistance"},
+    Phrase{"check.drift.electrode",
+           LOOPWRIGHT_PHRASE(
+               "Phrases",
+               "The electrode has risen from {0} to {1} since the visit before. Look at it before it fails."),
+           "resistance, resistance"},
+    Phrase{"check.drift.insulation",
+           LOOPWRIGHT_PHRASE("Phrases", "Insulation has fallen from {0} to {1} since the visit before; as "
+                                        "much again brings it below the minimum. Look again sooner."),
+           "resistance, resistance"},
+    Phrase{"check.drift.nothing-before",
+           LOOPWRIGHT_PHRASE("Phrases", "Nothing was read both in the visit before and in this one."), ""},
+};
+
+} // namespace
+
+std::span<const Phrase> checkAgreement() {
+    return table;
+}
+
+} // namespace loopwright::phrase_tables

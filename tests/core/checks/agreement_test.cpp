@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/fixture.h"
+
+/// Readings and records held against each other: loops and continuity, rings, contradictions, the visit
+/// before.
+namespace loopwright {
+namespace {
+
+using test::Fixture;
+using test::read;
+using test::typed;
+
+TEST(LoopAgreement, LessThanThePartsIsUsualAndFarMoreIsNot) {
+    Fixture fixture; // Z_db 0.18, R_1+R_2 0.35
+    const Finding sum = fixture.find("loop-agreement");
+    EXPECT_EQ(sum.verdict, Verdict::Holds) << testing::PrintToString(sum);
+    fixture.reading().loopImpedance = read(ohms(0.31));
+    const Finding below = fixture.find("loop-agreement");
+    EXPECT_EQ(below.verdict, Verdict::Holds);
+    EXPECT_EQ(below.sentence.key, "check.loop-agreement.below");
+    fixture.reading().loopImpedance = read(ohms(0.95));
+    EXPECT_EQ(fixture.find("loop-agreement").verdict, Verdict::Fails);
+}
+
+TEST(LoopAgreement, TakesTheSupplyWhereTheBoardWasNotRead) {
+    Fixture fixture;
+    fixture.boardReading().loopImpedance = {};
+    EXPECT_EQ(fixture.find("loop-agreement").verdict, Verdict::Holds);
+    fixture.supplyReading().externalLoopImpedance = {};
+    const Finding missing = fixture.find("loop-agreement");
+    EXPECT_EQ(missing.verdict, Verdict::CannotTell);
+    EXPECT_EQ(test::missingFields(missing), "loopImpedance_ohm");
+}
+
+// 18 m of 2.5/1.5 mm2: (7.41 + 12.10) mohm/m x 18 m = 0.351 ohm (IEC 60228, table 1).
+TEST(ContinuityAgreement, FollowsLengthSizesAndTemperature) {
+    Fixture fixture;
+    const Finding sound = fixture.find("continuity-agreement");
+    EXPECT_EQ(sound.verdict, Verdict::Holds) << testing::PrintToString(sound);
+    const auto expected = [](const Finding& finding) {
+        return std::get<Measure>(finding.sentence.arguments.at(1)).value;
+    };
+    EXPECT_NEAR(expected(sound), 0.351, 0.001);
+    fixture.visit().conductorTemperature = read(celsius(30), 0);
+    EXPECT_NEAR(expected(fixture.find("continuity-agreement")), 0.351 * 1.0393, 0.001);
+
+    fixture.reading().continuity = read(ohms(0.9));
+    EXPECT_EQ(fixture.find("continuity-agreement").verdict, Verdict::Fails);
+    fixture.wiring().length.origin = Origin::Assumed;
+    EXPECT_EQ(fixture.find("continuity-agreement").sentence.key, "check.continuity-agreement.assumed");
+    fixture.reading().continuity = read(ohms(0.05));
+    const Finding low = fixture.find("continuity-agreement");
+    EXPECT_EQ(low.verdict, Verdict::Close);
+    EXPECT_EQ(low.sentence.key, "check.continuity-agreement.low");
+}
+
+TEST(ContinuityAgreement, OfARingIsAQuarterAndOfArmourNothing) {
+    Fixture fixture;
+    fixture.makeRing();
+    const Finding ring = fixture.find("continuity-agreement");
+    EXPECT_EQ(ring.verdict, Verdict::Holds) << testing::PrintToString(ring);
+    fixture.wiring().protectiveConductor = ProtectiveConductor::Armour;
+    EXPECT_EQ(fixture.find("continuity-agreement").verdict, Verdict::DoesNotApply);
+    fixture.wiring().protectiveConductor = ProtectiveConductor::InCable;
+    fixture.wiring().length = {};
+    EXPECT_EQ(test::missingFields(fixture.find("continuity-agreement")), "wiring.length_m");
+}
+
+TEST(Ring, NamesTheLegThatIsOpen) {
+    Fixture fixture;
+    const auto saidWith = [&](Entry<Resistance> CircuitReading::*leg, Entry<Resistance> reading) {
+        fixture.makeRing();
+        fixture.reading().*leg = reading;
+        return std::string(fixture.find("ring").sentence.key);
+    };
+    for (const auto& reading : {test::above(ohms(99.9)), read(ohms(4.8))}) {
+        EXPECT_EQ(saidWith(&CircuitReading::ringLine, reading), "check.ring.open-line");
+        EXPECT_EQ(saidWith(&CircuitReading::ringNeutral, reading), "check.ring.open-neutral");
+        EXPECT_EQ(saidWith(&CircuitReading::ringProtective, reading), "check.ring.open-protective");
+    }
+}
+
+// A link half way along closes the far half to a loop of its own: the ends read 0.20 and 0.33 instead of 0.40
+// and 0.65, the far side still (0.40 + 0.65) / 4.
+TEST(Ring, TellsALinkAcrossFromASpur) {
+    Fixture fixture;
+    fixture.makeRing();
+    fixture.reading().continuity = read(ohms(0.40));
+    EXPECT_EQ(fixture.find("ring").sentence.key, "check.ring.spur");
+    fixture.reading().ringLine = fixture.reading().ringNeutral = read(ohms(0.20));
+    fixture.reading().ringProtective = read(ohms(0.33));
+    fixture.reading().continuity = read(ohms(0.26));
+    const Finding eight = fixture.find("ring");
+    EXPECT_EQ(eight.verdict, Verdict::Close) << testing::PrintToString(eight);
+    EXPECT_EQ(eight.sentence.key, "check.ring.figure-of-eight");
+    fixture.wiring().length = {};
+    EXPECT_EQ(fixture.find("ring").sentence.key, "check.ring.spur")
+        << "without a length nobody can tell them apart";
+}
+
+TEST(Contradictions, AreFindingsOfTheirOwn) {
+    Fixture fixture;
+    for (const char* check : {"conductor-sizes", "device-rating", "phases"})
+        EXPECT_EQ(fixture.find(check).verdict, Verdict::Holds) << check;
+    fixture.wiring().protectiveSize = typed(squareMillimetres(4));
+    EXPECT_EQ(fixture.find("conductor-sizes").verdict, Verdict::Fails);
+    fixture.wiring().protectiveConductor = ProtectiveConductor::Separate;
+    EXPECT_EQ(fixture.find("conductor-sizes").verdict, Verdict::DoesNotApply);
+    fixture.circuit().device.ratedCurrent = typed(amperes(21));
+    EXPECT_EQ(fixture.find("device-rating").verdict, Verdict::Close) << "the tables may lack a rating";
+    fixture.board().phases = Phases::L2;
+    EXPECT_EQ(fixture.find("phases").verdict, Verdict::Fails);
+    EXPECT_EQ(fixture.onBoard("phases").verdict, Verdict::Holds);
+    fixture.supply().phases = Phases::L1;
+    EXPECT_EQ(fixture.onBoard("phases").verdict, Verdict::Fails);
+}
+
+TEST(Contradictions, AnAdjustableBreakerIsNotSetAboveItsRating) {
+    Fixture fixture;
+    fixture.circuit().device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    EXPECT_EQ(fixture.find("device-rating").verdict, Verdict::DoesNotApply);
+    fixture.circuit().device.thermalSetting = typed(amperes(144));
+    EXPECT_EQ(fixture.find("device-rating").verdict, Verdict::Holds);
+    fixture.circuit().device.thermalSetting = typed(amperes(200));
+    EXPECT_EQ(fixture.find("device-rating").sentence.key, "check.device-rating.setting");
+}
+
+TEST(Contradictions, NeedNothingThatIsNotRecorded) {
+    Fixture fixture;
+    fixture.circuit().device = {};
+    fixture.wiring().lineSize = {};
+    fixture.wiring().protectiveSize = test::notApplicable<CrossSection>();
+    for (const char* check : {"conductor-sizes", "device-rating"})
+        EXPECT_EQ(fixture.find(check).verdict, Verdict::DoesNotApply) << check;
+}
+
+/// The visit before, in which the same was read.
+struct TwoVisits : Fixture {
+    TwoVisits() {
+        const Id earlier = installation.site.id; // any id that no other visit has
+        Visit before = visit();
+        before.id = earlier;
+        installation.visits.insert(installation.visits.begin(), before);
+        CircuitReading circuitBefore = reading();
+        circuitBefore.visit = earlier;
+        installation.circuitReadings.push_back(circuitBefore);
+        BoardReading boardBefore = boardReading();
+        boardBefore.visit = earlier;
+        installation.boardReadings.push_back(boardBefore);
+    }
+    Finding drift(Id subject) const {
+        const Assessment assessment =
+            loopwright::assess(installation, installation.visits.back().id, test::tables(), ruleSet);
+        for (const Finding& finding : assessment.findings)
+            if (finding.check == "drift" && finding.subject.id == subject) return finding;
+        throw std::runtime_error("no drift was looked at");
+    }
+    CircuitReading& before() { return installation.circuitReadings.back(); }
+};
+
+TEST(Drift, IsSeenAgainstTheVisitBefore) {
+    TwoVisits fixture;
+    const Id circuit = fixture.circuit().id;
+    EXPECT_EQ(fixture.drift(circuit).verdict, Verdict::Holds)
+        << testing::PrintToString(fixture.drift(circuit));
+    fixture.before().loopImpedance = read(ohms(0.25));
+    EXPECT_EQ(fixture.drift(circuit).sentence.key, "check.drift.loop");
+    EXPECT_EQ(fixture.drift(circuit).verdict, Verdict::Close) << "a drift is no fault";
+    fixture.before().loopImpedance = read(ohms(0.53));
+    fixture.before().insulationEarth = read(megohms(40), 0);
+    fixture.reading().insulationEarth = read(megohms(3), 0);
+    EXPECT_EQ(fixture.drift(circuit).sentence.key, "check.drift.insulation");
+    fixture.reading().insulationEarth = read(megohms(20), 0);
+    EXPECT_EQ(fixture.drift(circuit).verdict, Verdict::Holds);
+    fixture.before() = {};
+    EXPECT_EQ(fixture.drift(circuit).verdict, Verdict::DoesNotApply);
+}
+
+TEST(Drift, OfAnElectrodeIsSeenAtItsBoard) {
+    TwoVisits fixture;
+    fixture.boardReading().electrodeResistance = read(ohms(210), 0);
+    fixture.installation.boardReadings.back().electrodeResistance = read(ohms(142), 0);
+    EXPECT_EQ(fixture.drift(fixture.board().id).sentence.key, "check.drift.electrode");
+}
+
+} // namespace
+} // namespace loopwright
