@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/assessment.h"
-#include "core/sitefile/site_file.h"
 #include "tests/core/demo/demo_file.h"
 
 #include <gtest/gtest.h>
@@ -15,21 +14,6 @@ namespace {
 
 /// Where and in which check, for instance {"Board C / F1", "load-device"}, with the verdict's key.
 using Verdicts = std::map<std::pair<std::string, std::string>, std::string>;
-
-SiteImport demo() {
-    SequentialIds ids;
-    const auto photo = [](std::string_view path) -> tl::expected<std::string, Message> {
-        return test::bytesOf(test::demoFolder / path);
-    };
-    auto imported = importSite(test::bytesOf(test::demoFolder / "oakum-row.site.json"), ids, photo);
-    if (!imported) {
-        std::string problems;
-        for (const SiteFileProblem& problem : imported.error())
-            problems += problem.where + ": " + std::string(problem.what.key) + "\n";
-        throw std::runtime_error("the demo site is refused:\n" + problems);
-    }
-    return std::move(*imported);
-}
 
 const Visit& visitCalled(const Installation& installation, const std::string& label) {
     for (const Visit& visit : installation.visits)
@@ -83,7 +67,7 @@ Assessment assessed(const Installation& installation, const std::string& label) 
 
 TEST(DemoFaults, EachIsFoundAndNothingElseIs) {
     const nlohmann::json list = test::plantedFaults();
-    const Installation installation = demo().installation;
+    const Installation installation = test::importedDemo().installation;
     const Assessment assessment = assessed(installation, list["visit"]);
     const Verdicts found = verdictsThatNeedAPerson(installation, assessment), expected = planted(list);
     EXPECT_EQ(missingFrom(expected, found), "") << "planted, but not found";
@@ -92,14 +76,14 @@ TEST(DemoFaults, EachIsFoundAndNothingElseIs) {
 }
 
 TEST(DemoFaults, SomeVerdictsAreClose) {
-    const Installation installation = demo().installation;
+    const Installation installation = test::importedDemo().installation;
     const Tally tally = assessed(installation, test::plantedFaults()["visit"]).checks();
     EXPECT_GE(tally.of(Verdict::Close), 5);
     EXPECT_GT(tally.of(Verdict::Holds), 20 * tally.of(Verdict::Fails));
 }
 
 TEST(DemoFaults, EveryInspectionItemOfTheListIsAnswered) {
-    const Installation installation = demo().installation;
+    const Installation installation = test::importedDemo().installation;
     const ReferenceTables tables = ReferenceTables::builtIn();
     for (const Visit& visit : installation.visits)
         for (const InspectionItem& item : tables.inspectionItems()) {
@@ -113,7 +97,7 @@ TEST(DemoFaults, EveryInspectionItemOfTheListIsAnswered) {
 }
 
 TEST(DemoFaults, PicturesComeAlong) {
-    const SiteImport imported = demo();
+    const SiteImport imported = test::importedDemo();
     EXPECT_EQ(imported.photos.size(), imported.installation.photos.size());
     for (const SitePicture& photo : imported.photos)
         EXPECT_EQ(photo.mediaType, "image/png");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sitefile/site_file.h"
+
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -29,6 +31,20 @@ inline nlohmann::json demoDocument() {
 inline nlohmann::json plantedFaults() {
     return nlohmann::json::parse(bytesOf(std::filesystem::path(LOOPWRIGHT_SOURCE_DIR) / "tests" / "core" /
                                          "demo" / "planted_faults.json"));
+}
+
+/// The demo site, imported. Throws with its problems when it is refused.
+inline SiteImport importedDemo() {
+    SequentialIds ids;
+    const auto photo = [](std::string_view path) -> tl::expected<std::string, Message> {
+        return bytesOf(demoFolder / path);
+    };
+    auto imported = importSite(bytesOf(demoFolder / "oakum-row.site.json"), ids, photo);
+    if (imported) return std::move(*imported);
+    std::string problems;
+    for (const SiteFileProblem& problem : imported.error())
+        problems += problem.where + ": " + std::string(problem.what.key) + "\n";
+    throw std::runtime_error("the demo site is refused:\n" + problems);
 }
 
 } // namespace loopwright::test

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/assess/assessment.h"
+#include "core/reference/embedded.h"
+#include "tests/core/demo/demo_file.h"
+#include "tests/core/fixture.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+/// Rule sets of nobody, made from a built-in one by changing one thing: whatever a rule set says decides
+/// something about the demo site, so nothing of it is wired into the checks.
+namespace loopwright {
+namespace {
+
+using nlohmann::json;
+
+/// The demo site without what it records itself, so that the rule set is asked.
+Installation site() {
+    Installation installation = test::importedDemo().installation;
+    for (Supply& supply : installation.supplies)
+        supply.nominalVoltage = {};
+    for (Visit& visit : installation.visits)
+        visit.conductorTemperature = {};
+    return installation;
+}
+
+json builtIn() {
+    return json::parse(embeddedFile("rulesets/bs-7671-2018.json"));
+}
+
+std::vector<Finding> judged(const Installation& installation, const json& document) {
+    const auto rules = RuleSet::parse(document.dump());
+    if (!rules) throw std::runtime_error("refused: " + std::string(rules.error().key));
+    std::vector<Finding> findings;
+    for (const Visit& visit : installation.visits) {
+        auto more = assess(installation, visit.id, test::tables(), *rules, Detail::VerdictOnly).findings;
+        std::ranges::move(more, std::back_inserter(findings));
+    }
+    return findings;
+}
+
+/// Every number in `value` times `factor`; nothing where it has none.
+std::optional<json> scaled(const json& value, double factor) {
+    if (value.is_number()) return value.get<double>() * factor;
+    if (!value.is_array() || value.empty() || !value[0].contains("time_s")) return std::nullopt;
+    json rows = value;
+    for (json& row : rows)
+        row["time_s"] = row["time_s"].get<double>() * factor;
+    return rows;
+}
+
+TEST(RulesDecide, EveryLimitMovesAVerdictOrItsLimit) {
+    const Installation installation = site();
+    const json document = builtIn();
+    const auto before = judged(installation, document);
+    for (const auto& [key, limit] : document["limits"].items()) {
+        bool moved = false;
+        for (const double factor : {0.6, 0.9, 1.2, 1.7}) {
+            json changed = document;
+            changed["limits"][key]["value"] = scaled(limit["value"], factor).value_or(json::array());
+            moved = moved || judged(installation, changed) != before;
+        }
+        EXPECT_TRUE(moved) << key << " decides nothing";
+    }
+}
+
+TEST(RulesDecide, EveryTableAndTheLoopRuleMovesAVerdictOrItsLimit) {
+    const Installation installation = site();
+    const json document = builtIn();
+    const auto before = judged(installation, document);
+    const auto after = [&](auto change) {
+        json changed = document;
+        change(changed);
+        return judged(installation, changed);
+    };
+    for (const auto& [key, table] : document["tables"].items())
+        EXPECT_NE(after([&](json& changed) { changed["tables"][key] = "printed nowhere"; }), before)
+            << key << " is looked up somewhere else";
+    EXPECT_NE(after([](json& changed) { changed["loopRule"] = "corrected-reading"; }), before);
+}
+
+} // namespace
+} // namespace loopwright
