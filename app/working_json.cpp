@@ -24,10 +24,26 @@ std::string_view relationKey(Relation relation) {
 
 Json measureJson(const std::optional<Measure>& measure) {
     if (!measure) return nullptr;
-    return {{"value", numberOrNull(measure->value)}, {"unit", measure->unit.suffix}};
+    return {{"value", numberOrNull(measure->value)},
+            {"unit", measure->unit.suffix},
+            {"bound", boundKey(measure->bound)}};
 }
 
 } // namespace
+
+std::string_view boundKey(Bound bound) {
+    switch (bound) {
+    case Bound::Exact:
+        return "exact";
+    case Bound::OrLess:
+        return "or-less";
+    case Bound::OrMore:
+        return "or-more";
+    case Bound::Open:
+        return "either";
+    }
+    return {};
+}
 
 Json numberOrNull(const std::optional<double>& number) {
     return number && std::isfinite(*number) ? Json(*number) : Json(nullptr);
@@ -45,6 +61,7 @@ Json workingJson(const Working& working, const Words& words) {
             {{"symbol", term.symbol},
              {"value", numberOrNull(term.value.value)},
              {"unit", term.value.unit.suffix},
+             {"bound", boundKey(term.value.bound)},
              {"origin", originKey(term.origin)},
              {"note", term.note.key.empty() ? std::string() : utf8(plainNotation(words.sentence(term.note)))},
              {"source", sourceJson(term.source)}});

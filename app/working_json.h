@@ -14,6 +14,8 @@ namespace loopwright {
 using Json = nlohmann::ordered_json;
 
 Json numberOrNull(const std::optional<double>& number);
+/// "exact", "or-less", "or-more" or "either": on which side of a figure the truth may lie.
+std::string_view boundKey(Bound bound);
 Json sourceJson(const Source& source);
 Json workingJson(const Working& working, const Words& words);
 

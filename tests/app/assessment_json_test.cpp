@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/assessment_json.h"
 
-#include "core/sitefile/site_file.h"
 #include "tests/app/schema_faults.h"
 #include "tests/core/demo/demo_file.h"
-#include "tests/core/sitefile/site_text.h"
 
 #include <gtest/gtest.h>
 #include <map>
@@ -19,13 +17,7 @@ std::string faultsOf(const json& document) {
 }
 
 Installation demoSite() {
-    SequentialIds ids;
-    const auto site = importSite(test::bytesOf(test::demoFolder / "oakum-row.site.json"), ids,
-                                 [](std::string_view path) -> tl::expected<std::string, Message> {
-                                     return test::bytesOf(test::demoFolder / std::string(path));
-                                 });
-    if (!site) throw std::runtime_error(test::told(site.error()));
-    return site->installation;
+    return test::importedDemo().installation;
 }
 
 json assessed(const Installation& site, Id visit) {
@@ -63,6 +55,22 @@ TEST(AssessmentJson, CountsAreThoseOfTheFindings) {
     for (const json& finding : document.at("findings"))
         EXPECT_EQ(finding.at("sentence").get<std::string>().find("_"), std::string::npos)
             << finding.at("sentence");
+}
+
+TEST(AssessmentJson, AReadingBeyondTheRangeIsTold) {
+    Installation site = demoSite();
+    const Id visit = site.visits.back().id;
+    for (CircuitReading& reading : site.circuitReadings)
+        if (reading.visit == visit)
+            reading.insulationEarth = {EntryState::Above, Origin::Read, 0, megohms(999), {}};
+    int told = 0;
+    for (const json& finding : assessed(site, visit).at("findings")) {
+        if (finding.at("check") != "insulation" || finding.at("result") != 999) continue;
+        ++told;
+        EXPECT_EQ(finding.at("resultBound"), "or-more");
+        EXPECT_EQ(finding.at("limitBound"), "exact");
+    }
+    EXPECT_GT(told, 0);
 }
 
 } // namespace
