@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/plots/heat_plot.h"
+#include "forms/plots/plot_view.h"
+#include "forms/plots/time_current_plot.h"
+#include "tests/forms/plots/example_pictures.h"
+
+#include <gmock/gmock.h>
+
+#include <QDir>
+#include <QPainter>
+
+namespace loopwright {
+namespace {
+
+const Words& words() {
+    static const Words english{QLocale::c()};
+    return english;
+}
+
+void keep(const QImage& image, const char* name) {
+    const QDir directory(QStringLiteral(LOOPWRIGHT_PICTURES_DIR));
+    ASSERT_TRUE(directory.mkpath(QStringLiteral(".")));
+    EXPECT_TRUE(image.save(directory.filePath(QString::fromLatin1(name))));
+}
+
+QImage shown(PlotView& view) {
+    view.resize(view.sizeHint());
+    return view.grab().toImage();
+}
+
+int pixelsOf(const QImage& image, const QColor& colour) {
+    int found = 0;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            found += image.pixelColor(x, y) == colour;
+    return found;
+}
+
+TEST(Plots, AreDrawnInEveryLook) {
+    Appearance appearance{QLocale::c()};
+    for (const auto& [look, name] : {std::pair(&lightLook(), "light"), std::pair(&darkLook(), "dark")}) {
+        appearance.use(*look);
+        PlotView band(appearance), heat(appearance);
+        band.show(test::kilnOnFuse());
+        heat.show(test::kilnDuty());
+        const QImage bandImage = shown(band), heatImage = shown(heat);
+        EXPECT_EQ(bandImage.pixelColor(1, 1), look->sheet) << name;
+        EXPECT_GT(pixelsOf(bandImage, look->accent), 300) << "the load's line, " << name;
+        EXPECT_GT(pixelsOf(heatImage, look->accent), 300) << "the conductor's curve, " << name;
+        EXPECT_GT(pixelsOf(heatImage, look->accentWash), 5000) << "while it runs, " << name;
+        keep(bandImage, (std::string("plot-band-") + name + ".png").c_str());
+        keep(heatImage, (std::string("plot-heat-") + name + ".png").c_str());
+    }
+}
+
+TEST(Plots, ReadTheBandInWords) {
+    const TimeCurrentPicture picture = test::kilnOnFuse();
+    EXPECT_EQ(readTimeCurrent(picture, amperes(20), words()),
+              QStringLiteral("20\u00a0A: holds, may never operate"));
+    EXPECT_EQ(readTimeCurrent(picture, amperes(45), words()),
+              QStringLiteral("45\u00a0A: not before 12\u00a0min, by 10\u00a0h at the latest"));
+    EXPECT_EQ(readTimeCurrent(picture, amperes(125), words()).section(u',', 1),
+              QStringLiteral(" by 5\u00a0s at the latest"));
+    EXPECT_EQ(readTimeCurrent(picture, amperes(9000), words()).section(u',', 1),
+              QStringLiteral(" by 0.012\u00a0s at the latest"))
+        << "past the last point what holds there holds on";
+}
+
+TEST(Plots, ReadTheHeatInWords) {
+    const QString read = readHeat(test::kilnDuty(), minutes(25), words());
+    EXPECT_TRUE(read.startsWith(QStringLiteral("25\u00a0min: conductor 92"))) << qPrintable(read);
+    EXPECT_EQ(readHeat(test::kilnDuty(), hours(9), words()), QString()) << "nothing is known there";
+}
+
+TEST(Plots, AreRecordedAsVectorsForPaper) {
+    const PlotStyle style = paperPlotStyle(words());
+    QImage page(840, 420, QImage::Format_RGB32);
+    page.fill(Qt::white);
+    QPainter painter(&page);
+    const auto put = [&](const auto& picture, auto draw, int x) {
+        QCustomPlot plot;
+        draw(plot, picture, style);
+        const QPicture recording = recorded(plot, {410, 400});
+        EXPECT_EQ(recording.boundingRect().isEmpty(), false);
+        painter.drawPicture(x, 10, recording);
+    };
+    put(test::kilnOnFuse(), drawTimeCurrent, 5);
+    put(test::kilnDuty(), drawHeat, 425);
+    painter.end();
+    const QImage grey = page.convertToFormat(QImage::Format_Grayscale8);
+    keep(grey, "plots-paper-grey.png");
+    EXPECT_GT(pixelsOf(page, printLook().accent), 300);
+}
+
+} // namespace
+} // namespace loopwright
