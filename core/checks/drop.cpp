@@ -86,21 +86,24 @@ Finding checkDrop(const CircuitContext& context) {
     const Ratio limit = isLighting ? context.rules.dropLighting : context.rules.dropOther;
 
     sheet.show([&] { return nominalVoltageTerm(context); });
-    auto total = dropAlong(context, context.circuit, loadCurrent(context, context, sheet), sheet);
-    for (const Feeder& feeder : context.feeders) {
-        const auto share = dropAlong(context, feeder.circuit, feederLoad(context, feeder, sheet), sheet);
-        if (total && share)
-            total = rising(total->value + share->value, *total, *share);
+    Figure<Ratio> total;
+    bool isWhole = true;
+    const auto add = [&](const std::optional<Figure<Ratio>>& share) {
+        if (share)
+            total = rising(total.value + share->value, total, *share);
         else
-            total.reset();
-    }
-    if (!total) return sheet.conclude();
+            isWhole = false;
+    };
+    add(dropAlong(context, context.circuit, loadCurrent(context, context, sheet), sheet));
+    for (const Feeder& feeder : context.feeders)
+        add(dropAlong(context, feeder.circuit, feederLoad(context, feeder, sheet), sheet));
+    if (!isWhole) return sheet.conclude();
     sheet.show([&] {
         return ruleTerm("ΔU_max", limit, units::percent,
                         context.rules.sourceOf(isLighting ? "dropLighting" : "dropOther"));
     });
-    sheet.compare(Relation::AtMost, "ΔU", *total, Figure<Ratio>{limit}, units::percent);
-    return sheet.conclude(measure(*total, units::percent), measure(limit, units::percent));
+    sheet.compare(Relation::AtMost, "ΔU", total, Figure<Ratio>{limit}, units::percent);
+    return sheet.conclude(measure(total, units::percent), measure(limit, units::percent));
 }
 
 } // namespace loopwright
