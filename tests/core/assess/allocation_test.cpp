@@ -1,29 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/visit_records.h"
+#include "tests/core/assess/allocations.h"
 #include "tests/core/demo/demo_file.h"
 #include "tests/core/fixture.h"
 
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <new>
-
-/// Counts what this program allocates. These replace the library's for the whole test program.
-namespace {
-thread_local std::size_t allocations = 0;
-}
-
-void* operator new(std::size_t size) {
-    ++allocations;
-    if (void* memory = std::malloc(size > 0 ? size : 1)) return memory;
-    throw std::bad_alloc();
-}
-void operator delete(void* memory) noexcept {
-    std::free(memory);
-}
-void operator delete(void* memory, std::size_t) noexcept {
-    std::free(memory);
-}
+#include <memory>
 
 namespace loopwright {
 namespace {
@@ -33,9 +16,10 @@ template <class Context>
 void expectNone(std::span<const RegisteredCheck<Context>> checks, const Context& context,
                 const std::string& about) {
     for (const RegisteredCheck<Context>& check : checks) {
-        const std::size_t before = allocations;
+        const std::size_t before = test::allocations();
         const Finding finding = check.run(context);
-        EXPECT_EQ(allocations, before) << check.key << " of " << about << ", " << verdictKey(finding.verdict);
+        EXPECT_EQ(test::allocations(), before)
+            << check.key << " of " << about << ", " << verdictKey(finding.verdict);
     }
 }
 
@@ -59,9 +43,9 @@ TEST(Allocation, ABareVerdictAllocatesNothing) {
 }
 
 TEST(Allocation, TheCounterCounts) {
-    const std::size_t before = allocations;
+    const std::size_t before = test::allocations();
     const auto made = std::make_unique<std::string>(100, 'x');
-    EXPECT_EQ(allocations, before + 2) << *made;
+    EXPECT_EQ(test::allocations(), before + 2) << *made;
 }
 
 } // namespace
