@@ -20,7 +20,7 @@ Finding checkResidualSeries(const CircuitContext& context) {
     const auto far = residualCurrent(*upstream, sheet);
     if (!near || !far) return sheet.conclude();
 
-    const auto& ratio = context.tables.band(Band::ResidualSeriesRatio);
+    const auto& ratio = context.tables.selectiveResidualRatio();
     sheet.show([&] { return tableTerm("m", ratio.value, units::ratio, ratio.source); });
     sheet.compareRatings(Relation::AtLeast, "I_Δn,up", *far, *near * ratio.value, units::milliampere);
     if (upstream->device->delay != ResidualDelay::Delayed) {

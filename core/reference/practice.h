@@ -24,7 +24,6 @@ enum class Band : std::uint8_t {
     DriftLoop,           ///< multiple of the reading before
     DriftAllowance,      ///< least difference in ohms that counts as drift
     DriftElectrode,      ///< multiple of the reading before
-    ResidualSeriesRatio, ///< of rated residual currents in series
 };
 
 /// What an instrument measures, as far as its uncertainty goes.
