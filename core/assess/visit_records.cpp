@@ -39,18 +39,12 @@ Id visitBefore(const Installation& installation, Id visit) {
     return {};
 }
 
-/// In the order of Measurand.
-constexpr std::array<Entry<Ratio> Instrument::*, measurandCount> recordedUncertainties{
-    &Instrument::continuityUncertainty, &Instrument::insulationUncertainty,
-    &Instrument::loopUncertainty,       &Instrument::residualTimeUncertainty,
-    &Instrument::electrodeUncertainty,  &Instrument::currentUncertainty};
-
 Uncertainties uncertaintiesOf(const Installation& installation, Id visit, const ReferenceTables& tables) {
     Uncertainties found{};
     for (const Instrument& instrument : installation.instruments) {
         if (instrument.visit != visit) continue;
         for (std::size_t i = 0; i < measurandCount; ++i)
-            if (const auto recorded = usable(instrument.*recordedUncertainties[i]))
+            if (const auto recorded = usable(instrument.*recordedUncertainties[i].entry))
                 found[i].share = std::max(found[i].share, *recorded);
     }
     for (std::size_t i = 0; i < measurandCount; ++i) {

@@ -52,5 +52,6 @@ Finding checkMainBonding(const VisitContext& context);
 Finding checkSupplyCompleteness(const VisitContext& context);
 
 Finding checkCalibration(const InstrumentContext& context);
+Finding checkInstrumentUncertainty(const InstrumentContext& context);
 
 } // namespace loopwright

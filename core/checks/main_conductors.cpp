@@ -6,6 +6,13 @@
 namespace loopwright {
 namespace {
 
+/// Whether the earthing is recorded, by which the tables part. Where it is not that is noted.
+bool knowsEarthing(const VisitContext& context, Worksheet& sheet) {
+    if (context.supply->earthing != Earthing::Unknown) return true;
+    sheet.lacks(*context.supply, "earthing");
+    return false;
+}
+
 /// Compares a conductor's recorded size with the least that the table of the rule set gives.
 void compareSize(const VisitContext& context, MainConductor conductor, std::string_view symbol,
                  std::optional<CrossSection> size, std::optional<CrossSection> by, std::string_view field,
@@ -32,7 +39,8 @@ Finding checkEarthingConductor(const VisitContext& context) {
     const auto size = sheet.exact("S_E", supply, supply.earthingConductor, "earthingConductor_mm2");
     const auto tails = sheet.exact("S", supply, supply.tails, "tails_mm2");
     std::optional<CrossSection> needed;
-    compareSize(context, MainConductor::Earthing, "S_E", size, tails, "tails_mm2", sheet, needed);
+    if (knowsEarthing(context, sheet))
+        compareSize(context, MainConductor::Earthing, "S_E", size, tails, "tails_mm2", sheet, needed);
     sheet.phrase(Verdict::Close, "check.earthing-conductor.smaller");
     sheet.atWorst(Verdict::Close);
     return sheet.conclude(measure(size.value_or(CrossSection{}), units::squareMillimetre),
@@ -51,8 +59,9 @@ Finding checkMainBonding(const VisitContext& context) {
     const auto by = byNeutral ? sheet.exact("S", supply, supply.tails, "tails_mm2")
                               : sheet.exact("S_E", supply, supply.earthingConductor, "earthingConductor_mm2");
     std::optional<CrossSection> needed;
-    compareSize(context, MainConductor::Bonding, "S_B", size, by,
-                byNeutral ? std::string_view("tails_mm2") : "earthingConductor_mm2", sheet, needed);
+    if (knowsEarthing(context, sheet))
+        compareSize(context, MainConductor::Bonding, "S_B", size, by,
+                    byNeutral ? std::string_view("tails_mm2") : "earthingConductor_mm2", sheet, needed);
     return sheet.conclude(measure(size.value_or(CrossSection{}), units::squareMillimetre),
                           measure(needed.value_or(CrossSection{}), units::squareMillimetre));
 }

@@ -71,7 +71,10 @@ std::span<const RegisteredCheck<VisitContext>> supplyChecks() {
 
 std::span<const RegisteredCheck<InstrumentContext>> instrumentChecks() {
     using Check = RegisteredCheck<InstrumentContext>;
-    static constexpr std::array checks{Check{"calibration", checkCalibration}};
+    static constexpr std::array checks{
+        Check{"calibration", checkCalibration},
+        Check{"instrument-uncertainty", checkInstrumentUncertainty},
+    };
     return checks;
 }
 

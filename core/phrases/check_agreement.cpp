@@ -116,6 +116,21 @@ constexpr std::array table{
             "Phrases",
             "{0} was out of calibration in this visit. Have it calibrated, and read again what it decided."),
         "instrument"},
+    Phrase{"check.instrument-uncertainty.name", LOOPWRIGHT_PHRASE("Phrases", "Uncertainty"), ""},
+    Phrase{"check.instrument-uncertainty.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} may be off by {1}, within the {2} that its standard allows."),
+           "instrument, share, share"},
+    Phrase{"check.instrument-uncertainty.close",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} may be off by {1}; its standard allows {2}. Check what is "
+                                        "recorded, or read with another instrument."),
+           "instrument, share, share"},
+    Phrase{"check.instrument-uncertainty.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} may be off by {1}; its standard allows {2}."),
+           "instrument, share, share"},
+    Phrase{
+        "check.instrument-uncertainty.not-recorded",
+        LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded of its uncertainty; that of its standard counts."),
+        ""},
     // Since the visit before
     Phrase{"check.drift.name", LOOPWRIGHT_PHRASE("Phrases", "Since the visit before"), ""},
     Phrase{"check.drift.holds", LOOPWRIGHT_PHRASE("Phrases", "Readings are as before: {0} then, {1} now."),

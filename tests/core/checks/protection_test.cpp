@@ -101,6 +101,18 @@ TEST(MainConductors, GoByTheTailsAndTheEarthing) {
     EXPECT_EQ(test::missingFields(fixture.onSupply("main-bonding")), "mainBonding_mm2");
 }
 
+// Which table counts depends on the earthing, so nothing stands in for it.
+TEST(MainConductors, CannotBeToldWithoutTheEarthing) {
+    Fixture fixture;
+    fixture.supply().earthing = Earthing::Unknown;
+    fixture.supply().mainBonding = typed(squareMillimetres(1));
+    for (const char* check : {"earthing-conductor", "main-bonding"}) {
+        const Finding finding = fixture.onSupply(check);
+        EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+        EXPECT_EQ(test::missingFields(finding), "earthing");
+    }
+}
+
 // Type B operates at once between 3 and 5 I_n (IEC 60898-1, table 2).
 TEST(MotorStart, RidesBelowTheInstantaneousBand) {
     Fixture fixture; // type B, 20 A: 60 A to 100 A
@@ -148,6 +160,18 @@ TEST(Uncertainty, MakesAVerdictCloseAndSaysSo) {
     EXPECT_EQ(fixture.find("loop").verdict, Verdict::Fails) << "no uncertainty turns a failure";
     fixture.reading().loopImpedance = read(ohms(0.5));
     EXPECT_EQ(fixture.find("loop").verdict, Verdict::Holds);
+}
+
+// IEC 61557-3 allows 30 %, IEC 61557-6 10 % of the time (from memory).
+TEST(InstrumentUncertainty, IsHeldAgainstItsStandard) {
+    Fixture fixture;
+    const auto finding = [&] { return fixture.find("instrument-uncertainty", fixture.instrument().id); };
+    EXPECT_EQ(finding().verdict, Verdict::Holds);
+    fixture.instrument().loopUncertainty = typed(0.4);
+    EXPECT_EQ(finding().verdict, Verdict::Close);
+    EXPECT_NEAR(finding().limit->value, 30, 1e-9);
+    fixture.instrument() = {.id = fixture.instrument().id, .visit = fixture.visit().id, .name = "Tester 1"};
+    EXPECT_EQ(finding().verdict, Verdict::DoesNotApply);
 }
 
 } // namespace
