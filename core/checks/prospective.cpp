@@ -7,41 +7,104 @@
 namespace loopwright {
 namespace {
 
-/// From a loop to earth, which where an electrode earths the installation says nothing about a fault to
-/// neutral.
+/// Where a kind of readings keeps its loop to earth, and what that is called.
 template <class Record>
-std::optional<Figure<Current>> fromLoop(const BoardContext& context, const Record* record,
-                                        Entry<Resistance> Record::*member, std::string_view field,
-                                        std::string_view loopSymbol, Phases phases, Worksheet& sheet,
-                                        std::string_view symbol) {
-    if (!record || !(record->*member).hasFigure() || context.earthing == Earthing::Tt) return std::nullopt;
-    const auto loop = sheet.figure(loopSymbol, record, member, field);
+struct LoopToEarth {
+    Entry<Resistance> Record::*entry;
+    std::string_view field;
+    std::string_view symbol;
+};
+constexpr LoopToEarth<BoardReading> boardLoop{&BoardReading::loopImpedance, "loopImpedance_ohm", "Z_db"};
+constexpr LoopToEarth<SupplyReading> supplyLoop{&SupplyReading::externalLoopImpedance,
+                                                "externalLoopImpedance_ohm", "Z_e"};
+
+/// The largest of several currents. Where any of them may be more than it says, so may the largest.
+class Largest {
+  public:
+    void offer(const std::optional<Figure<Current>>& offered) {
+        if (!offered) return;
+        ++count_;
+        mayBeMore_ = mayBeMore_ || offered->bound == Bound::OrMore || offered->bound == Bound::Open;
+        if (!largest_ || offered->value > largest_->value) largest_ = offered;
+    }
+    int count() const { return count_; }
+    std::optional<Figure<Current>> found() const {
+        auto found = largest_;
+        if (found && mayBeMore_) found->bound = combined(found->bound, Bound::OrMore);
+        return found;
+    }
+
+  private:
+    std::optional<Figure<Current>> largest_;
+    bool mayBeMore_ = false;
+    int count_ = 0;
+};
+
+/// A reading where there is one to reckon with; otherwise nothing, which is not noted: another may do.
+template <class Record, class Q>
+std::optional<Figure<Q>> readAt(const Record& record, Entry<Q> Record::*member, std::string_view field,
+                                std::string_view symbol, Worksheet& sheet) {
+    const Entry<Q>& entry = record.*member;
+    if (!entry.hasFigure() || !isUsable(entry.value)) return std::nullopt;
+    return sheet.figure(symbol, &record, member, field);
+}
+
+/// c_max U_0 / Z.
+std::optional<Figure<Current>> throughLoop(const VisitContext& visit,
+                                           const std::optional<Figure<Resistance>>& loop,
+                                           std::string_view symbol, std::string_view note, Worksheet& sheet) {
     if (!loop) return std::nullopt;
-    const RuleSet& rules = context.rules;
-    Current current =
-        physics::prospectiveCurrent(nominalVoltage(context), rules.voltageFactorMax, loop->value);
-    if (phases == Phases::Three) current = physics::threePhaseFromLineToNeutral(current);
-    sheet.show([&] { return nominalVoltageTerm(context); });
-    sheet.show([&] {
-        return ruleTerm("c_max", rules.voltageFactorMax, units::ratio, rules.sourceOf("voltageFactorMax"));
-    });
-    sheet.show([&] {
-        return computedTerm(symbol, current, units::kiloampere,
-                            {phases == Phases::Three ? std::string_view("check.note.three-phase-fault")
-                                                     : "check.note.fault-current",
-                             {}});
-    });
+    const Current current =
+        physics::prospectiveCurrent(nominalVoltage(visit), visit.rules.voltageFactorMax, loop->value);
+    sheet.show([&] { return computedTerm(symbol, current, units::kiloampere, {note, {}}); });
     return falling(current, *loop);
 }
 
-std::optional<Figure<Current>> atSupply(const BoardContext& context, Worksheet& sheet,
-                                        std::string_view symbol) {
-    const SupplyReading* reading = context.supplyReading;
-    if (reading && reading->prospectiveFaultCurrent.hasFigure())
-        return sheet.figure(symbol, reading, &SupplyReading::prospectiveFaultCurrent,
-                            "prospectiveFaultCurrent_kA");
-    return fromLoop(context, reading, &SupplyReading::externalLoopImpedance, "externalLoopImpedance_ohm",
-                    "Z_e", context.supply ? context.supply->phases : Phases::Three, sheet, symbol);
+/// Between three phases, where only the current of one was found.
+std::optional<Figure<Current>> betweenPhases(const std::optional<Figure<Current>>& ofOne, Worksheet& sheet) {
+    if (!ofOne) return std::nullopt;
+    const Current current = physics::threePhaseFromLineToNeutral(ofOne->value);
+    sheet.show([&] {
+        return computedTerm("I_LLL", current, units::kiloampere, {"check.note.three-phase-fault", {}});
+    });
+    return rising(current, *ofOne);
+}
+
+/// What was read at one place and what follows from it. A loop through an electrode says nothing about a
+/// fault between live conductors, and the current through it is the smallest of all.
+template <class Record>
+std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record* record,
+                                       const LoopToEarth<Record>& loop, Phases phases, Worksheet& sheet,
+                                       std::string_view symbol) {
+    if (!record) return std::nullopt;
+    Largest largest;
+    largest.offer(
+        readAt(*record, &Record::prospectiveFaultCurrent, "prospectiveFaultCurrent_kA", symbol, sheet));
+    const auto toEarth = context.earthing == Earthing::Tt
+                             ? std::nullopt
+                             : readAt(*record, loop.entry, loop.field, loop.symbol, sheet);
+    const auto toNeutral =
+        readAt(*record, &Record::neutralLoopImpedance, "neutralLoopImpedance_ohm", "Z_LN", sheet);
+    if (toEarth || toNeutral) {
+        const RuleSet& rules = context.rules;
+        sheet.show([&] { return nominalVoltageTerm(context); });
+        sheet.show([&] {
+            return ruleTerm("c_max", rules.voltageFactorMax, units::ratio,
+                            rules.sourceOf("voltageFactorMax"));
+        });
+    }
+    const auto earthFault = throughLoop(context, toEarth, "I_LE", "check.note.earth-fault", sheet);
+    const auto neutralFault = throughLoop(context, toNeutral, "I_LN", "check.note.neutral-fault", sheet);
+    largest.offer(earthFault);
+    largest.offer(neutralFault);
+    if (phases == Phases::Three)
+        largest.offer(betweenPhases(neutralFault ? neutralFault : earthFault, sheet));
+    const auto found = largest.found();
+    if (largest.count() > 1)
+        sheet.show([&] {
+            return computedTerm(symbol, found->value, units::kiloampere, {"check.note.largest-fault", {}});
+        });
+    return found;
 }
 
 } // namespace
@@ -49,13 +112,10 @@ std::optional<Figure<Current>> atSupply(const BoardContext& context, Worksheet& 
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
                                                   std::string_view symbol) {
     const BoardReading* reading = context.boardReading;
-    if (reading && reading->prospectiveFaultCurrent.hasFigure())
-        return sheet.figure(symbol, reading, &BoardReading::prospectiveFaultCurrent,
-                            "prospectiveFaultCurrent_kA");
-    if (const auto found = fromLoop(context, reading, &BoardReading::loopImpedance, "loopImpedance_ohm",
-                                    "Z_db", context.board.phases, sheet, symbol))
-        return found;
-    if (auto found = atSupply(context, sheet, symbol)) {
+    if (const auto here = atPlace(context, reading, boardLoop, context.board.phases, sheet, symbol))
+        return here;
+    const Phases supplied = context.supply ? context.supply->phases : Phases::Three;
+    if (auto found = atPlace(context, context.supplyReading, supplyLoop, supplied, sheet, symbol)) {
         if (context.feeders.empty()) return found;
         found->bound = combined(found->bound, Bound::OrLess);
         sheet.leansOn(RecordKind::BoardReading, reading ? reading->id : Id{}, "prospectiveFaultCurrent_kA");
