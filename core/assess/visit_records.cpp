@@ -82,6 +82,20 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
         equipmentOfCircuit_[equipment.circuit].push_back(&equipment);
     for (const Board& board : installation.boards)
         feeders_.try_emplace(board.id, feedersOf(board));
+    distribute();
+}
+
+void VisitRecords::distribute() {
+    distribution_.boards = installation_.boards.size();
+    for (const Board& board : installation_.boards) {
+        if (circuits_.contains(board.fedFrom))
+            distribution_.fedBy[board.fedFrom].push_back(&board);
+        else
+            distribution_.atSupply.push_back(&board);
+    }
+    for (const Circuit& circuit : installation_.circuits)
+        distribution_.outgoing[circuit.board].push_back(
+            {recordsOf(circuit), groupIn(distribution_.fedBy, circuit.id)});
 }
 
 std::span<const Circuit* const> VisitRecords::circuitsOf(Id board) const {
@@ -96,7 +110,8 @@ VisitContext VisitRecords::base(const Supply* supply) const {
             visit_,
             supply,
             supply ? foundIn(supplyReadings_, supply->id) : nullptr,
-            uncertainties_};
+            uncertainties_,
+            distribution_};
 }
 
 VisitContext VisitRecords::forSupply(const Supply& supply) const {

@@ -29,6 +29,7 @@ class VisitRecords {
 
     VisitContext base(const Supply* supply) const;
     CircuitRecords recordsOf(const Circuit& circuit) const;
+    void distribute();
     /// From the board to the supply, the nearest first. Stops where boards feed each other in a circle.
     std::vector<Feeder> feedersOf(const Board& board) const;
 
@@ -38,6 +39,7 @@ class VisitRecords {
     const RuleSet& rules_;
     Detail detail_;
     Uncertainties uncertainties_;
+    Distribution distribution_;
     std::unordered_map<Id, const Board*> boards_;
     std::unordered_map<Id, const Circuit*> circuits_;
     std::unordered_map<Id, const SupplyReading*> supplyReadings_;

@@ -35,6 +35,8 @@ Finding checkConductorSizes(const CircuitContext& context);
 Finding checkDrift(const CircuitContext& context);
 Finding checkCompleteness(const CircuitContext& context);
 
+Finding checkBoardDemand(const BoardContext& context);
+Finding checkPhaseBalance(const BoardContext& context);
 Finding checkBoardWithstand(const BoardContext& context);
 Finding checkBoardElectrode(const BoardContext& context);
 Finding checkBoardResidualTime(const BoardContext& context);
@@ -45,6 +47,7 @@ Finding checkBoardDrift(const BoardContext& context);
 Finding checkBoardCompleteness(const BoardContext& context);
 
 Finding checkSupplyLoop(const VisitContext& context);
+Finding checkSupplyDemand(const VisitContext& context);
 Finding checkSupplyElectrode(const VisitContext& context);
 Finding checkSupplyPolarity(const VisitContext& context);
 Finding checkEarthingConductor(const VisitContext& context);

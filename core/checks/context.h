@@ -8,8 +8,38 @@
 #include "core/reference/rule_set.h"
 
 #include <span>
+#include <unordered_map>
+#include <vector>
 
 namespace loopwright {
+
+/// A circuit with what is recorded about it.
+struct CircuitRecords {
+    const Circuit& circuit;
+    const CircuitReading* reading;
+    std::span<const Equipment* const> equipment;
+    const DeviceFamily* family; ///< of the circuit's device; nullptr when unknown
+};
+
+/// A circuit that starts at a board, and the boards that it feeds.
+struct Outgoing : CircuitRecords {
+    std::span<const Board* const> fed;
+};
+
+/// What starts where, seen from the supply outwards. Boards may be recorded as feeding each other in a
+/// circle, so that whoever follows it counts the steps.
+struct Distribution {
+    std::unordered_map<Id, std::vector<Outgoing>> outgoing;  ///< by board, in the order of the records
+    std::unordered_map<Id, std::vector<const Board*>> fedBy; ///< by circuit
+    std::vector<const Board*> atSupply;                      ///< fed by no circuit
+    std::size_t boards = 0;
+
+    std::span<const Outgoing> startingAt(Id board) const {
+        const auto found = outgoing.find(board);
+        return found == outgoing.end() ? std::span<const Outgoing>{}
+                                       : std::span<const Outgoing>{found->second};
+    }
+};
 
 /// What every check of a visit may look at. The pointers here and below are valid while the installation is;
 /// those that may be absent are nullptr when the record does not exist.
@@ -22,14 +52,7 @@ struct VisitContext {
     const Supply* supply;
     const SupplyReading* supplyReading;
     const Uncertainties& uncertainties;
-};
-
-/// A circuit with what is recorded about it.
-struct CircuitRecords {
-    const Circuit& circuit;
-    const CircuitReading* reading;
-    std::span<const Equipment* const> equipment;
-    const DeviceFamily* family; ///< of the circuit's device; nullptr when unknown
+    const Distribution& distribution;
 };
 
 /// A circuit on the way from the supply to a board, and the board that it starts at.

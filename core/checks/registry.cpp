@@ -44,7 +44,9 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
 std::span<const RegisteredCheck<BoardContext>> boardChecks() {
     using Check = RegisteredCheck<BoardContext>;
     static constexpr std::array checks{
+        Check{"board-demand", checkBoardDemand},
         Check{"board-withstand", checkBoardWithstand},
+        Check{"phase-balance", checkPhaseBalance},
         Check{"electrode", checkBoardElectrode},
         Check{"residual-time", checkBoardResidualTime},
         Check{"residual-half", checkBoardResidualHalf},
@@ -59,11 +61,9 @@ std::span<const RegisteredCheck<BoardContext>> boardChecks() {
 std::span<const RegisteredCheck<VisitContext>> supplyChecks() {
     using Check = RegisteredCheck<VisitContext>;
     static constexpr std::array checks{
-        Check{"supply-loop", checkSupplyLoop},
-        Check{"electrode", checkSupplyElectrode},
-        Check{"earthing-conductor", checkEarthingConductor},
-        Check{"main-bonding", checkMainBonding},
-        Check{"polarity", checkSupplyPolarity},
+        Check{"supply-demand", checkSupplyDemand},      Check{"supply-loop", checkSupplyLoop},
+        Check{"electrode", checkSupplyElectrode},       Check{"earthing-conductor", checkEarthingConductor},
+        Check{"main-bonding", checkMainBonding},        Check{"polarity", checkSupplyPolarity},
         Check{"completeness", checkSupplyCompleteness},
     };
     return checks;

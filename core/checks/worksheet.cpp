@@ -3,6 +3,8 @@
 
 #include "core/phrases/phrases.h"
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
@@ -191,6 +193,10 @@ Message Worksheet::lackMessage() const {
         break;
     }
     if (missing.size() == 1) return {"check.lacks.one", {check, first}};
+    const bool areOneField = std::ranges::all_of(missing, [&](const MissingInput& input) {
+        return input.kind == missing.front().kind && input.field == missing.front().field;
+    });
+    if (areOneField) return {"check.lacks.times", {check, first, static_cast<std::int64_t>(missing.size())}};
     if (missing.size() == 2) return {"check.lacks.two", {check, first, fieldWord(missing[1])}};
     return {"check.lacks.more",
             {check, first, fieldWord(missing[1]), static_cast<std::int64_t>(missing.size() - 2)}};

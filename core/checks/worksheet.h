@@ -100,6 +100,12 @@ class Worksheet {
         leansOn(RecordTraits<Record>::kind, record.id, field);
     }
 
+    /// A figure that holds on one side only is used for this field.
+    template <class Record>
+    void beyondRange(const Record& record, std::string_view field) {
+        noteBounded(RecordTraits<Record>::kind, record.id, field, Lack::BeyondRange);
+    }
+
     /// Where the limit was published, where the rule set does not say.
     void source(const Source& published) {
         if (isFull() && finding_.working.source.title.empty()) finding_.working.source = published;

@@ -12,6 +12,7 @@ namespace loopwright::phrase_tables {
 std::span<const Phrase> checks();          ///< names and sentences of checks
 std::span<const Phrase> checkAgreement();  ///< of records and readings with each other
 std::span<const Phrase> checkProtection(); ///< residual types, main conductors, starts
+std::span<const Phrase> checkBoards();     ///< of boards as a whole, and of what stands before them
 std::span<const Phrase> checkNotes();      ///< why there is no verdict, words and notes of workings
 std::span<const Phrase> choices();         ///< words for the model's choices: "choice.earthing.tn-c-s"
 std::span<const Phrase> fields(); ///< names of records and fields: "field.circuit.device.ratedCurrent_A"

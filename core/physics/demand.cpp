@@ -8,18 +8,25 @@
 
 namespace loopwright::physics {
 
-Current demand(std::span<const Current> loads, const Allowance& allowance, bool hasSocket) {
-    Current total, largest, second;
-    for (const Current load : loads) {
-        total += load;
-        second = std::max(second, std::min(load, largest));
-        largest = std::max(largest, load);
-    }
-    const Current others = total - largest - second;
+void LoadSums::add(Current load) {
+    total += load;
+    second = std::max(second, std::min(load, largest));
+    largest = std::max(largest, load);
+}
+
+Current demandAfterAllowance(const LoadSums& loads, const Allowance& allowance, bool hasSocket) {
+    const Current others = loads.total - loads.largest - loads.second;
     const Current shared =
-        largest * allowance.largest + second * allowance.second + others * allowance.others;
-    const Current inFull = std::min(total, allowance.inFull) * (1 - allowance.largest);
+        loads.largest * allowance.largest + loads.second * allowance.second + others * allowance.others;
+    const Current inFull = std::min(loads.total, allowance.inFull) * (1 - allowance.largest);
     return shared + inFull + (hasSocket ? allowance.withSocket : Current());
+}
+
+Current demand(std::span<const Current> loads, const Allowance& allowance, bool hasSocket) {
+    LoadSums sums;
+    for (const Current load : loads)
+        sums.add(load);
+    return demandAfterAllowance(sums, allowance, hasSocket);
 }
 
 Current neutralCurrent(const std::array<LineLoad, 3>& lines) {

@@ -18,6 +18,15 @@ struct Allowance {
     Current withSocket;
 };
 
+/// What an allowance asks of several loads of one kind, so that they can be added one by one.
+struct LoadSums {
+    Current total, largest, second;
+    void add(Current load);
+};
+
+/// The demand of loads of one kind after its allowance, as below.
+Current demandAfterAllowance(const LoadSums& loads, const Allowance& allowance, bool hasSocket = false);
+
 /// The demand of several loads of one kind after its allowance. The shares follow the size of the loads,
 /// whatever their order. `inFull` counts once for all of them, and only where the three shares are one.
 Current demand(std::span<const Current> loads, const Allowance& allowance, bool hasSocket = false);

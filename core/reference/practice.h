@@ -24,6 +24,8 @@ enum class Band : std::uint8_t {
     DriftLoop,           ///< multiple of the reading before
     DriftAllowance,      ///< least difference in ohms that counts as drift
     DriftElectrode,      ///< multiple of the reading before
+    ImbalanceShare,      ///< by which one line's demand may differ from the mean of the three
+    ImbalanceAllowance,  ///< and by this many amperes besides
 };
 
 /// What an instrument measures, as far as its uncertainty goes.

@@ -63,12 +63,14 @@ struct Fixture {
                                          .site = installation.site.id,
                                          .earthing = Earthing::TnCS,
                                          .nominalVoltage = typed(volts(230)),
+                                         .fuse = {"88-2", typed(amperes(100)), typed(kiloamperes(80))},
                                          .tails = typed(squareMillimetres(25)),
                                          .earthingConductor = typed(squareMillimetres(16)),
                                          .mainBonding = typed(squareMillimetres(10))});
         installation.boards.push_back({.id = ids.next(),
                                        .site = installation.site.id,
                                        .name = "Board A",
+                                       .ratedCurrent = typed(amperes(100)),
                                        .withstandCurrent = typed(kiloamperes(10))});
         installation.circuits.push_back({.id = ids.next(),
                                          .board = board().id,
@@ -133,6 +135,16 @@ struct Fixture {
         installation.equipment.push_back(
             {.id = ids.next(), .circuit = circuit().id, .name = std::move(name), .power = typed(power)});
         return installation.equipment.back();
+    }
+    /// Another circuit of the board like the first, but nothing of it was read.
+    Circuit& addCircuit(Phases phases, Current load) {
+        Circuit more = circuit();
+        more.id = ids.next();
+        more.way = std::to_string(installation.circuits.size() + 1);
+        more.phases = phases;
+        more.load = typed(load);
+        installation.circuits.push_back(more);
+        return installation.circuits.back();
     }
     /// A 32 A ring of 2.5/1.5 mm2 behind a 30 mA RCBO, 54 m of cable (r_1 = 7.41 mohm/m, IEC 60228).
     void makeRing() {

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/capacity.h"
+#include "core/checks/demand.h"
+#include "core/checks/device.h"
+
+namespace loopwright {
+namespace {
+
+/// The limit that is nearest to what is asked for, and how a sentence calls it.
+struct Nearest {
+    Measure limit;
+    Word word{"check.word.board-rating"};
+};
+
+void hold(const Figure<Current>& demand, std::optional<Current> limit, std::string_view word,
+          Worksheet& sheet, Nearest& nearest) {
+    if (!limit) return;
+    if (sheet.compare(Relation::AtMost, "I_d", demand, Figure<Current>{*limit}, units::ampere))
+        nearest = {measure(*limit, units::ampere), {word}};
+}
+
+} // namespace
+
+/// The demand of a board in its most loaded line against what the board is rated for, and against device and
+/// wiring of the circuit that feeds it (IEC 60364-1, 311; IEC 61439-1, 5.3.1; IEC 60364-4-43, 433.1).
+Finding checkBoardDemand(const BoardContext& context) {
+    const Board& board = context.board;
+    Worksheet sheet(phrasing<"board-demand">, context, {RecordKind::Board, board.id});
+    sheet.formula("I_d ≤ I_nA; I_d ≤ I_n; I_d ≤ I_z");
+    sheet.clause("board-demand");
+    const Demand demand = demandOfBoard(context, sheet);
+    if (demand.circuits == 0) return sheet.doesNotApply("check.board-demand.no-circuits");
+    const std::size_t line = demand.most();
+    const Figure<Current>& asked = demand.lines[line];
+    sheet.show([&] {
+        return computedTerm("I_d", asked.value, units::ampere, {"check.note.demand-most", {lineWord(line)}});
+    });
+
+    Nearest nearest;
+    if (board.ratedCurrent.state != EntryState::NotApplicable)
+        hold(asked, sheet.exact("I_nA", board, board.ratedCurrent, "ratedCurrent_A"),
+             "check.word.board-rating", sheet, nearest);
+    if (!context.feeders.empty()) {
+        const Feeder& feeder = context.feeders.front();
+        hold(asked, ratedCurrent(feeder, sheet), "check.word.feeder-device", sheet, nearest);
+        hold(asked, wiringCapacity(context, feeder, sheet), "check.word.feeder-wiring", sheet, nearest);
+    }
+    if (!sheet.hasVerdict() && board.ratedCurrent.state == EntryState::NotApplicable)
+        return sheet.doesNotApply("check.board-demand.no-rating");
+    return sheet.conclude(measure(asked, units::ampere), lineWord(line), nearest.limit, nearest.word);
+}
+
+} // namespace loopwright

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/phrases/tables.h"
+
+#include <array>
+
+/// Sentences of the checks that look at a board as a whole and at what stands before it.
+namespace loopwright::phrase_tables {
+namespace {
+
+constexpr std::array table{
+    // What is asked for together
+    Phrase{"check.board-demand.name", LOOPWRIGHT_PHRASE("Phrases", "Demand of the board"), ""},
+    Phrase{"check.board-demand.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is within {3}, {2}."),
+           "current, line, limit, what limits"},
+    Phrase{"check.board-demand.close",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is close to {3}, {2}."),
+           "current, line, limit, what limits"},
+    Phrase{"check.board-demand.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is above {3}, {2}. Move load to another "
+                                        "line or board, or read the demand over a busy week."),
+           "current, line, limit, what limits"},
+    Phrase{"check.board-demand.no-circuits", LOOPWRIGHT_PHRASE("Phrases", "No circuit is in use here."), ""},
+    Phrase{"check.board-demand.no-rating",
+           LOOPWRIGHT_PHRASE("Phrases", "The board has no rated current, and nothing limits it further up."),
+           ""},
+    Phrase{"check.supply-demand.name", LOOPWRIGHT_PHRASE("Phrases", "Demand at the intake"), ""},
+    Phrase{"check.supply-demand.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is within {3}, {2}."),
+           "current, line, limit, what limits"},
+    Phrase{"check.supply-demand.close",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is close to {3}, {2}."),
+           "current, line, limit, what limits"},
+    Phrase{"check.supply-demand.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "The demand of {0} on {1} is above {3}, {2}. Take load off, or ask "
+                                        "the distributor for a larger supply."),
+           "current, line, limit, what limits"},
+    Phrase{"check.supply-demand.no-circuits",
+           LOOPWRIGHT_PHRASE("Phrases", "No circuit is in use on this supply."), ""},
+    Phrase{"check.phase-balance.name", LOOPWRIGHT_PHRASE("Phrases", "Balance of the phases"), ""},
+    Phrase{"check.phase-balance.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "{1} is asked for {0}, the mean of the three for {2}; the neutral "
+                                        "carries {3}."),
+           "current, line, current, current"},
+    Phrase{"check.phase-balance.close",
+           LOOPWRIGHT_PHRASE("Phrases", "{1} is asked for {0}, the mean of the three for {2}; the neutral "
+                                        "carries {3}. Worth sharing the loads out anew."),
+           "current, line, current, current"},
+    Phrase{"check.phase-balance.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "{1} is asked for {0}, the mean of the three for {2}; the neutral "
+                                        "carries {3}."),
+           "current, line, current, current"},
+    Phrase{"check.phase-balance.one-phase", LOOPWRIGHT_PHRASE("Phrases", "The board has one phase."), ""},
+    Phrase{"check.phase-balance.no-load", LOOPWRIGHT_PHRASE("Phrases", "Nothing is asked for here."), ""},
+    // END
+};
+
+} // namespace
+
+std::span<const Phrase> checkBoards() {
+    return table;
+}
+
+} // namespace loopwright::phrase_tables
