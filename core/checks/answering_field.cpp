@@ -26,6 +26,7 @@ constexpr std::array rows{
     Row{"load-wiring", "", circuit("wiring.lineSize_mm2")},
     Row{"conventional", "", circuit("device.ratedCurrent_A")},
     Row{"motor-start", "", circuit("device.ratedCurrent_A")},
+    Row{"selectivity", "", circuit("device.ratedCurrent_A")},
     Row{"device-rating", "", circuit("device.ratedCurrent_A")},
     Row{"conductor-sizes", "", circuit("wiring.lineSize_mm2")},
     Row{"residual-type", "", circuit("residual.type")},

@@ -29,6 +29,7 @@ Finding checkResidualType(const CircuitContext& context);
 Finding checkResidualHalf(const CircuitContext& context);
 Finding checkResidualSeries(const CircuitContext& context);
 Finding checkMotorStart(const CircuitContext& context);
+Finding checkSelectivity(const CircuitContext& context);
 Finding checkPhases(const CircuitContext& context);
 Finding checkDeviceRating(const CircuitContext& context);
 Finding checkConductorSizes(const CircuitContext& context);

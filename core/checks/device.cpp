@@ -29,4 +29,30 @@ const DeviceFamily* deviceFamily(const CircuitRecords& records, Worksheet& sheet
     return records.family;
 }
 
+namespace {
+
+/// The multiple of I_r that an overload delay is stated at (Device::thermalDelay).
+constexpr double delayStatedAt = 6;
+
+physics::BreakerSettings settingsOf(const Device& device, Current rated) {
+    physics::BreakerSettings settings{usable(device.thermalSetting).value_or(rated), {}, {}, {}};
+    if (const auto delay = usable(device.thermalDelay))
+        settings.overloadTime = {settings.overload * delayStatedAt, *delay};
+    const auto shortTime = usable(device.shortTimeSetting);
+    if (shortTime && device.shortTimeDelay.hasFigure())
+        settings.shortTime = {*shortTime, device.shortTimeDelay.value};
+    settings.instantaneous = usable(device.instantaneousSetting);
+    return settings;
+}
+
+} // namespace
+
+std::optional<Sourced<physics::DeviceTimes>> overcurrentTimes(const VisitContext& visit, const Device& device,
+                                                              const DeviceFamily& family, Current rated) {
+    if (!family.adjustable) return visit.tables.deviceTimes(family, rated);
+    const physics::BreakerSettings settings = settingsOf(device, rated);
+    const auto spreads = visit.tables.breakerSpreads(settings.overload);
+    return Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source};
+}
+
 } // namespace loopwright

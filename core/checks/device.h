@@ -14,4 +14,9 @@ std::optional<Current> ratedCurrent(const CircuitRecords& circuit, Worksheet& sh
 /// The device's family. Where it is not known that is noted as missing.
 const DeviceFamily* deviceFamily(const CircuitRecords& circuit, Worksheet& sheet);
 
+/// When the device operates: an adjustable breaker by its settings, any other by what is published about its
+/// family. Nothing where nothing is.
+std::optional<Sourced<physics::DeviceTimes>> overcurrentTimes(const VisitContext& visit, const Device& device,
+                                                              const DeviceFamily& family, Current rated);
+
 } // namespace loopwright

@@ -109,7 +109,7 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
                                                     Current fault, Worksheet& sheet) {
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (!family) return std::nullopt;
-    const auto times = context.tables.deviceTimes(*family, rated);
+    const auto times = overcurrentTimes(context, context.circuit.device, *family, rated);
     if (!times) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return std::nullopt;

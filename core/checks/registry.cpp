@@ -23,6 +23,7 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
         Check{"residual-type", checkResidualType},
         Check{"residual-half", checkResidualHalf},
         Check{"residual-series", checkResidualSeries},
+        Check{"selectivity", checkSelectivity},
         Check{"insulation", checkInsulation},
         Check{"breaking-capacity", checkBreakingCapacity},
         Check{"adiabatic-line", checkAdiabaticLine},

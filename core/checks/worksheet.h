@@ -169,6 +169,12 @@ class Worksheet {
                                  std::vector<Argument>{Argument(std::forward<Arguments>(arguments))...}};
         return std::move(finding_);
     }
+    /// The finding with the sentence that `make` returns, which is asked only where it is used.
+    template <class Make>
+    Finding concludeWith(Make&& make) {
+        if (settle() && isFull()) finding_.sentence = make();
+        return std::move(finding_);
+    }
     /// The check has nothing to say about its subject, and why.
     Finding doesNotApply(std::string_view key);
 

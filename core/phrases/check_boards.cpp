@@ -52,6 +52,35 @@ constexpr std::array table{
            "current, line, current, current"},
     Phrase{"check.phase-balance.one-phase", LOOPWRIGHT_PHRASE("Phrases", "The board has one phase."), ""},
     Phrase{"check.phase-balance.no-load", LOOPWRIGHT_PHRASE("Phrases", "Nothing is asked for here."), ""},
+    // Devices in series
+    Phrase{"check.selectivity.name", LOOPWRIGHT_PHRASE("Phrases", "Selectivity"), ""},
+    Phrase{"check.selectivity.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} operates alone, before the {2} {3} upstream, whatever "
+                                        "may flow here."),
+           "device, rating, device, rating"},
+    Phrase{"check.selectivity.partial",
+           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} operates alone, before the {2} {3} upstream, up to {4}; "
+                                        "up to {5} may flow here."),
+           "device, rating, device, rating, current, current"},
+    Phrase{"check.selectivity.overload-only",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "The {0} {1} operates alone on overload, before the {2} {3} upstream; "
+                             "nothing is published for fault currents."),
+           "device, rating, device, rating"},
+    Phrase{"check.selectivity.no-faults",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "The {0} {1} operates alone on overload only; a fault may operate the "
+                             "{2} {3} upstream as well. More goes out than need."),
+           "device, rating, device, rating"},
+    Phrase{"check.selectivity.close",
+           LOOPWRIGHT_PHRASE("Phrases", "Even an overload of the {0} {1} may operate the {2} {3} upstream: "
+                                        "their ratings are too near. More goes out than need."),
+           "device, rating, device, rating"},
+    Phrase{"check.selectivity.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} and the {2} {3} upstream operate together."),
+           "device, rating, device, rating"},
+    Phrase{"check.selectivity.nothing-upstream",
+           LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded that stands upstream."), ""},
     // END
 };
 

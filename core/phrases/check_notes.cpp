@@ -130,6 +130,16 @@ constexpr std::array table{
     Phrase{"check.note.tails-clipped",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded how they run: copper with PVC, clipped to the wall"),
            ""},
+    Phrase{"check.note.sure-to-operate",
+           LOOPWRIGHT_PHRASE("Phrases", "sure to operate the device within the conventional time"), ""},
+    Phrase{"check.note.sure-to-hold",
+           LOOPWRIGHT_PHRASE("Phrases", "the one upstream carries this for the conventional time"), ""},
+    Phrase{"check.note.selectivity-limit",
+           LOOPWRIGHT_PHRASE("Phrases", "proven: up to here only the nearer device operates"), ""},
+    Phrase{"check.note.least-to-melt",
+           LOOPWRIGHT_PHRASE("Phrases", "least energy that begins to melt the fuse upstream"), ""},
+    Phrase{"check.note.most-let-through",
+           LOOPWRIGHT_PHRASE("Phrases", "most energy that the nearer device lets through"), ""},
     Phrase{"check.note.drop-along", LOOPWRIGHT_PHRASE("Phrases", "along {0}"), "circuit"},
 };
 

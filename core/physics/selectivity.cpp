@@ -64,4 +64,17 @@ std::vector<CurrentRange> provenSelectivity(const DeviceTimes& upstream, const D
     return ranges;
 }
 
+std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream) {
+    // Downstream only grows quicker with the current, so a range ends where a promise upstream does.
+    std::optional<Current> last;
+    for (const TimeCurrent& promise : upstream.notBefore) {
+        if (last && promise.current <= *last) continue;
+        const TimeEdge earliest = operatingTime(upstream, promise.current).earliest;
+        const CurrentEdge operates = currentForTime(downstream, earliest.time).operates;
+        if (earliest.isLimited() && operates.isLimited() && operates.current < promise.current)
+            last = promise.current;
+    }
+    return last;
+}
+
 } // namespace loopwright::physics

@@ -3,6 +3,7 @@
 
 #include "core/physics/time_current.h"
 
+#include <optional>
 #include <vector>
 
 /// Whether of two devices in series only the one nearer to the fault operates (IEC 60050-441: overcurrent
@@ -34,5 +35,8 @@ struct CurrentRange {
 /// latest edge of the one lies below the earliest edge of the other. Rising, never touching each other.
 /// Between them the published limits prove nothing, though two real devices may well be selective there.
 std::vector<CurrentRange> provenSelectivity(const DeviceTimes& upstream, const DeviceTimes& downstream);
+
+/// The end of the last of those ranges; nothing where there is none.
+std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream);
 
 } // namespace loopwright::physics

@@ -91,5 +91,26 @@ TEST(ResidualSelectivity, NeedsDelayAndThreeTimes) {
     EXPECT_FALSE(residualDevicesSelective(milliamperes(30), true, milliamperes(30), 3));
 }
 
+TEST(BandSelectivity, ReachesAsFarAsItsLastRange) {
+    const ReferenceTables tables = ReferenceTables::builtIn();
+    std::size_t proven = 0;
+    for (const DeviceFamily& above : tables.deviceFamilies())
+        for (const Current upstreamRating : tables.ratings(above)) {
+            const auto first = tables.deviceTimes(above, upstreamRating);
+            for (const char* below : {"60898-B", "60898-D", "60269-gG", "1361", "3036"})
+                for (const Current rating : tables.ratings(*tables.deviceFamily(below))) {
+                    const auto second = tables.deviceTimes(*tables.deviceFamily(below), rating);
+                    if (!first || !second) continue;
+                    const auto ranges = provenSelectivity(first->value, second->value);
+                    const auto last = provenUpTo(first->value, second->value);
+                    EXPECT_EQ(last, ranges.empty() ? std::nullopt : std::optional(ranges.back().upTo))
+                        << above.key << " " << upstreamRating.base() << " above " << below << " "
+                        << rating.base();
+                    proven += last.has_value();
+                }
+        }
+    EXPECT_GT(proven, 1000U);
+}
+
 } // namespace
 } // namespace loopwright::physics

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/prospective.h"
+#include "core/physics/selectivity.h"
+
+#include <algorithm>
+
+namespace loopwright {
+namespace {
+
+/// What the check has to know of one of the two devices.
+struct Known {
+    const DeviceFamily* family = nullptr;
+    Current rated;
+    Current holds;    ///< carried without operating within the conventional time
+    Current operates; ///< sure to operate it within that time
+    std::optional<Sourced<physics::DeviceTimes>> times;
+    std::optional<Current> breakingCapacity;
+};
+
+/// Conventional currents of a device: by its settings, or by its family. A family without a non-operating
+/// current carries at least what it is rated for.
+bool readConventional(const VisitContext& visit, const Device& device, Known& known) {
+    if (known.family->adjustable) {
+        const Current setting = usable(device.thermalSetting).value_or(known.rated);
+        const physics::Spread spread = visit.tables.breakerSpreads(setting).value.conventional;
+        known.holds = setting * spread.low;
+        known.operates = setting * spread.high;
+        return true;
+    }
+    const auto currents = visit.tables.conventionalCurrents(*known.family, known.rated);
+    if (!currents) return false;
+    known.holds = known.rated * currents->nonOperatingMultiple.value_or(1);
+    known.operates = known.rated * currents->operatingMultiple;
+    return true;
+}
+
+/// The record that holds a device, and its keys there.
+struct Place {
+    RecordKind kind;
+    Id owner;
+    std::string_view family;
+    std::string_view rating;
+};
+
+/// What is known of a device, with its rating shown under `symbol`; nothing where too little is, which is
+/// noted.
+std::optional<Known> knownOf(const VisitContext& visit, const Device& device, const DeviceFamily* family,
+                             const Place& place, std::string_view symbol, Worksheet& sheet) {
+    const auto rated = usable(device.ratedCurrent);
+    if (!family) sheet.lacks(place.kind, place.owner, place.family);
+    if (!rated) sheet.lacks(place.kind, place.owner, place.rating);
+    if (!family || !rated) return std::nullopt;
+    sheet.show([&] { return recordedTerm(symbol, device.ratedCurrent, units::ampere); });
+    Known known{family,
+                *rated,
+                {},
+                {},
+                overcurrentTimes(visit, device, *family, *rated),
+                usable(device.breakingCapacity)};
+    if (readConventional(visit, device, known)) return known;
+    sheet.unpublished(place.kind, place.owner, place.rating);
+    return std::nullopt;
+}
+
+std::optional<Known> ownDevice(const CircuitContext& context, Worksheet& sheet) {
+    return knownOf(context, context.circuit.device, context.family,
+                   {RecordKind::Circuit, context.circuit.id, "device.family", "device.ratedCurrent_A"}, "I_n",
+                   sheet);
+}
+
+std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sheet) {
+    if (!context.feeders.empty()) {
+        const Feeder& feeder = context.feeders.front();
+        return knownOf(context, feeder.circuit.device, feeder.family,
+                       {RecordKind::Circuit, feeder.circuit.id, "device.family", "device.ratedCurrent_A"},
+                       "I_n,up", sheet);
+    }
+    const Supply& supply = *context.supply;
+    return knownOf(context, supply.fuse, context.tables.deviceFamily(supply.fuse.family),
+                   {RecordKind::Supply, supply.id, "fuse.family", "fuse.ratedCurrent_A"}, "I_n,up", sheet);
+}
+
+bool isBreaker(const DeviceFamily& family) {
+    return family.kind == DeviceKind::Breaker || family.kind == DeviceKind::Rcbo;
+}
+
+/// The most energy that the device lets through, and up to which current that is promised.
+struct LetThrough {
+    Sourced<JouleIntegral> most;
+    std::optional<Current> upTo; ///< nothing: whatever it can break
+};
+std::optional<LetThrough> letThrough(const VisitContext& visit, const Known& own, Current prospective) {
+    if (isBreaker(*own.family)) {
+        if (!own.breakingCapacity) return std::nullopt;
+        const auto energy = visit.tables.letThrough(*own.family, own.rated, *own.breakingCapacity);
+        if (!energy) return std::nullopt;
+        return LetThrough{*energy, own.breakingCapacity};
+    }
+    if (const auto energy = visit.tables.fuseEnergy(*own.family, own.rated))
+        return LetThrough{{energy->value.mostLetThrough, energy->source}, std::nullopt};
+    if (!own.times) return std::nullopt;
+    const auto energy = physics::largestFuseEnergy(own.times->value, prospective);
+    if (!energy) return std::nullopt;
+    return LetThrough{{*energy, own.times->source}, std::nullopt};
+}
+
+/// Up to which current only the own device operates, by energy where the device upstream is a fuse of known
+/// pre-arcing energy. Nothing where that proves nothing.
+std::optional<Current> byEnergy(const VisitContext& visit, const Known& upstream, const Known& own,
+                                Current prospective, Worksheet& sheet) {
+    const auto fuse = visit.tables.fuseEnergy(*upstream.family, upstream.rated);
+    const auto energy = fuse ? letThrough(visit, own, prospective) : std::nullopt;
+    if (!energy || !physics::selectiveByEnergy(fuse->value.leastToMelt, energy->most.value))
+        return std::nullopt;
+    sheet.show([&] {
+        return tableTerm("I^{2}t_up", fuse->value.leastToMelt, units::ampereSquaredSecond, fuse->source,
+                         {"check.note.least-to-melt", {}});
+    });
+    sheet.show([&] {
+        return tableTerm("I^{2}t", energy->most.value, units::ampereSquaredSecond, energy->most.source,
+                         {"check.note.most-let-through", {}});
+    });
+    return energy->upTo.value_or(prospective);
+}
+
+/// Whether anything is published of how long the device holds out against fault currents.
+bool holdsOutAgainstFaults(const Known& known) {
+    return known.times && std::ranges::any_of(known.times->value.notBefore, [&](const auto& promise) {
+               return promise.current > known.holds;
+           });
+}
+
+Message said(std::string_view key, const Known& own, const Known& upstream) {
+    return {key,
+            {deviceWord(own.family), measure(own.rated, units::ampere), deviceWord(upstream.family),
+             measure(upstream.rated, units::ampere)}};
+}
+
+/// What is proven of fault currents, once overloads are told apart. Partial selectivity is a grade that the
+/// standards know (IEC 60947-2, 2.17.3), and no fault, so that it holds and says how far.
+Finding judgeFaults(const CircuitContext& context, const Known& upstream, const Known& own,
+                    Worksheet& sheet) {
+    const auto prospective = prospectiveCurrent(context, sheet);
+    if (!prospective) return sheet.conclude();
+    auto selective = upstream.times && own.times
+                         ? physics::provenUpTo(upstream.times->value, own.times->value)
+                         : std::nullopt;
+    selective = std::max(selective, byEnergy(context, upstream, own, prospective->value, sheet));
+    const bool isTold = holdsOutAgainstFaults(upstream) || (selective && *selective > upstream.holds);
+    if (!isTold)
+        return sheet.concludeWith([&] { return said("check.selectivity.overload-only", own, upstream); });
+    if (!selective || *selective <= upstream.holds) {
+        sheet.atWorst(Verdict::Close);
+        sheet.decide(Verdict::Close);
+        return sheet.concludeWith([&] { return said("check.selectivity.no-faults", own, upstream); });
+    }
+    sheet.show([&] {
+        return computedTerm("I_s", *selective, units::kiloampere, {"check.note.selectivity-limit", {}});
+    });
+    const bool isTotal = prospective->value <= *selective && prospective->bound != Bound::OrMore &&
+                         prospective->bound != Bound::Open;
+    if (isTotal) return sheet.concludeWith([&] { return said("check.selectivity.holds", own, upstream); });
+    return sheet.concludeWith([&] {
+        Message partial = said("check.selectivity.partial", own, upstream);
+        partial.arguments.push_back(measure(*selective, units::kiloampere));
+        partial.arguments.push_back(measure(*prospective, units::kiloampere));
+        return partial;
+    });
+}
+
+} // namespace
+
+/// The overcurrent device of a circuit against the next one upstream: I_2 ≤ I_nt,up tells overloads apart
+/// (conventional currents); beyond that times, and energies of fuses, prove up to which current (IEC 60947-2,
+/// annex A; IEC 60269-2; IEC 60364-5-53, 536.4). Where both may operate more goes out than need, which is no
+/// danger in itself, so that the worst verdict is close.
+Finding checkSelectivity(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"selectivity">, context, {RecordKind::Circuit, context.circuit.id});
+    if (context.feeders.empty() && !context.supply)
+        return sheet.doesNotApply("check.selectivity.nothing-upstream");
+    sheet.formula("I_2 ≤ I_nt,up; I_pf ≤ I_s");
+    sheet.clause("selectivity");
+    const auto own = ownDevice(context, sheet);
+    const auto upstream = deviceUpstream(context, sheet);
+    if (!own || !upstream) return sheet.conclude();
+    sheet.show([&] {
+        return computedTerm("I_2", own->operates, units::ampere, {"check.note.sure-to-operate", {}});
+    });
+    sheet.show([&] {
+        return computedTerm("I_nt,up", upstream->holds, units::ampere, {"check.note.sure-to-hold", {}});
+    });
+    sheet.compareRatings(Relation::AtMost, "I_2", own->operates, upstream->holds, units::ampere);
+    if (physics::selectiveInOverload(upstream->holds, own->operates))
+        return judgeFaults(context, *upstream, *own, sheet);
+    sheet.atWorst(Verdict::Close);
+    return sheet.concludeWith([&] { return said("check.selectivity.close", *own, *upstream); });
+}
+
+} // namespace loopwright
