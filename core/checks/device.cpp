@@ -20,6 +20,11 @@ Word deviceWord(const DeviceFamily* family) {
     return {"check.word.device"};
 }
 
+bool isFuse(const DeviceFamily& family) {
+    return family.kind == DeviceKind::CartridgeFuse || family.kind == DeviceKind::RewirableFuse ||
+           family.kind == DeviceKind::PlugFuse;
+}
+
 std::optional<Current> ratedCurrent(const CircuitRecords& records, Worksheet& sheet) {
     return sheet.exact("I_n", records.circuit, records.circuit.device.ratedCurrent, "device.ratedCurrent_A");
 }

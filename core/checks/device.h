@@ -8,6 +8,8 @@ namespace loopwright {
 /// "fuse", "breaker", ...: how a sentence calls the device; "device" where the family is not known.
 Word deviceWord(const DeviceFamily* family);
 
+bool isFuse(const DeviceFamily& family);
+
 /// I_n of the circuit's device.
 std::optional<Current> ratedCurrent(const CircuitRecords& circuit, Worksheet& sheet);
 

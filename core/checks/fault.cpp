@@ -37,11 +37,6 @@ bool operatesAtOnce(const CircuitContext& context, Current rated, Current fault)
     return band && fault >= rated * band->upTo;
 }
 
-bool isFuse(const DeviceFamily& family) {
-    return family.kind == DeviceKind::CartridgeFuse || family.kind == DeviceKind::RewirableFuse ||
-           family.kind == DeviceKind::PlugFuse;
-}
-
 struct KnownEnergy {
     Sourced<JouleIntegral> most;
     std::string_view note;

@@ -83,17 +83,13 @@ std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sh
                    {RecordKind::Supply, supply.id, "fuse.family", "fuse.ratedCurrent_A"}, "I_n,up", sheet);
 }
 
-bool isBreaker(const DeviceFamily& family) {
-    return family.kind == DeviceKind::Breaker || family.kind == DeviceKind::Rcbo;
-}
-
 /// The most energy that the device lets through, and up to which current that is promised.
 struct LetThrough {
     Sourced<JouleIntegral> most;
     std::optional<Current> upTo; ///< nothing: whatever it can break
 };
 std::optional<LetThrough> letThrough(const VisitContext& visit, const Known& own, Current prospective) {
-    if (isBreaker(*own.family)) {
+    if (!isFuse(*own.family)) {
         if (!own.breakingCapacity) return std::nullopt;
         const auto energy = visit.tables.letThrough(*own.family, own.rated, *own.breakingCapacity);
         if (!energy) return std::nullopt;

@@ -81,6 +81,15 @@ constexpr std::array table{
            "device, rating, device, rating"},
     Phrase{"check.selectivity.nothing-upstream",
            LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded that stands upstream."), ""},
+    Phrase{"check.breaking-capacity.backed-up",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} may flow, and the {1} alone breaks {2}. With the supply fuse a "
+                                        "consumer unit is good for {3} where its maker declares it."),
+           "current, device, current, current"},
+    Phrase{"check.breaking-capacity.fails-behind-fuse",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} may flow, more than the {2} that the {1} breaks. Fit one that "
+                                        "breaks more, or show by its maker’s table that the {3} fuse "
+                                        "upstream backs it up."),
+           "current, device, current, rating"},
     // END
 };
 

@@ -140,6 +140,9 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "least energy that begins to melt the fuse upstream"), ""},
     Phrase{"check.note.most-let-through",
            LOOPWRIGHT_PHRASE("Phrases", "most energy that the nearer device lets through"), ""},
+    Phrase{"check.note.backed-up",
+           LOOPWRIGHT_PHRASE("Phrases", "consumer unit behind a service fuse, where its maker declares it"),
+           ""},
     Phrase{"check.note.drop-along", LOOPWRIGHT_PHRASE("Phrases", "along {0}"), "circuit"},
 };
 

@@ -163,6 +163,10 @@ class ReferenceTables {
     /// Curves of relays (IEC 60255-151).
     std::span<const NamedCurve> inverseCurves() const;
     std::optional<Sourced<FuseEnergy>> fuseEnergy(const DeviceFamily& family, Current rated) const;
+    /// What a device in a board may have to break with a fuse of this family, rating and breaking capacity
+    /// before it, whatever it breaks alone. Holds only where the board's maker declares it.
+    std::optional<Sourced<Current>> backedUpCapacity(const DeviceFamily& upstream, Current rated,
+                                                     Current capacity) const;
     /// Least ratio of rated currents at which two gG fuses are selective.
     const Sourced<Ratio>& selectiveFuseRatio() const;
     /// Least ratio of rated residual currents at which two residual current devices are selective, the one

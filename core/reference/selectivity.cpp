@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-// Ratios and energies by which two devices in series are selective.
+// Two devices in series: ratios and energies by which they are selective, and which fuse backs up what.
 namespace loopwright {
 
 SelectivityTables SelectivityTables::read() {
@@ -21,6 +21,16 @@ SelectivityTables SelectivityTables::read() {
         const Sourced<Ratio> ratio{row.number("value"), csv::sourceOf(row, "basis")};
         (row.text("rule") == "fuse ratio" ? tables.fuseRatio : tables.residualRatio) = ratio;
     });
+    csv::read("backup_combinations.csv",
+              std::array{"upstream_families", "upstream_upto_A", "upstream_least_kA", "combined_kA",
+                         "confidence", "source"},
+              [&](const csv::Row& row) {
+                  tables.backUps.push_back(
+                      {row.list("upstream_families"),
+                       amperes(row.number("upstream_upto_A")),
+                       kiloamperes(row.number("upstream_least_kA")),
+                       {kiloamperes(row.number("combined_kA")), csv::sourceOf(row, "confidence")}});
+              });
     return tables;
 }
 
@@ -30,6 +40,15 @@ std::optional<Sourced<FuseEnergy>> ReferenceTables::fuseEnergy(const DeviceFamil
     const auto& rows = tables_->selectivity.energies;
     const auto row = std::ranges::find(rows, rated, &SelectivityTables::EnergyRow::rated);
     return row == rows.end() ? std::nullopt : std::optional(row->energy);
+}
+
+std::optional<Sourced<Current>> ReferenceTables::backedUpCapacity(const DeviceFamily& upstream, Current rated,
+                                                                  Current capacity) const {
+    for (const auto& row : tables_->selectivity.backUps)
+        if (rated <= row.upTo && capacity >= row.leastCapacity &&
+            std::ranges::find(row.upstream, upstream.key) != row.upstream.end())
+            return row.combined;
+    return std::nullopt;
 }
 
 const Sourced<Ratio>& ReferenceTables::selectiveFuseRatio() const {

@@ -202,7 +202,14 @@ struct SelectivityTables {
         Current rated;
         Sourced<FuseEnergy> energy;
     };
+    struct BackUpRow {
+        std::vector<std::string> upstream; ///< families
+        Current upTo;                      ///< of their ratings
+        Current leastCapacity;             ///< that the fuse breaks itself
+        Sourced<Current> combined;
+    };
     std::vector<EnergyRow> energies; ///< by rating
+    std::vector<BackUpRow> backUps;
     Sourced<Ratio> fuseRatio, residualRatio;
 
     static SelectivityTables read();

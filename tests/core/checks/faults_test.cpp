@@ -86,6 +86,32 @@ TEST(BreakingCapacity, AnUnmarkedDeviceIsTakenAsTheLeastOfItsFamily) {
     EXPECT_TRUE(below.working.restsOnAssumption);
 }
 
+// A consumer unit behind a 100 A service fuse of type II: 16 kA, where its maker declares it (BS EN 61439-3).
+TEST(BreakingCapacity, AFuseUpstreamMayBackItUp) {
+    Fixture fixture;
+    fixture.board().withstandCurrent = typed(kiloamperes(16));
+    fixture.boardReading().prospectiveFaultCurrent = read(kiloamperes(9), 1);
+    const auto finding = [&] { return fixture.find("breaking-capacity"); };
+    EXPECT_EQ(finding().verdict, Verdict::Fails) << "no table is published for a BS 88-2 fuse";
+    EXPECT_EQ(finding().sentence.key, "check.breaking-capacity.fails-behind-fuse");
+    fixture.supply().fuse = {"1361", typed(amperes(100)), typed(kiloamperes(33))};
+    EXPECT_EQ(finding().verdict, Verdict::Close) << testing::PrintToString(finding());
+    EXPECT_EQ(finding().sentence.key, "check.breaking-capacity.backed-up");
+    EXPECT_NEAR(finding().limit->value, 16, 1e-9);
+    fixture.board().withstandCurrent = typed(kiloamperes(6));
+    EXPECT_EQ(finding().verdict, Verdict::Fails) << "its maker does not declare it";
+    fixture.board().withstandCurrent = typed(kiloamperes(16));
+    fixture.supply().fuse.breakingCapacity = typed(kiloamperes(16.5), 1);
+    EXPECT_EQ(finding().verdict, Verdict::Fails) << "a fuse of type I";
+    fixture.supply().fuse = {};
+    EXPECT_EQ(finding().sentence.key, "check.breaking-capacity.fails") << "no fuse is known";
+    fixture.nest();
+    EXPECT_EQ(finding().sentence.key, "check.breaking-capacity.fails-behind-fuse") << "the feeder's";
+    fixture.boardReading().prospectiveFaultCurrent = read(kiloamperes(17), 1);
+    fixture.supply().fuse = {"1361", typed(amperes(100)), typed(kiloamperes(33))};
+    EXPECT_EQ(finding().verdict, Verdict::Fails);
+}
+
 TEST(BoardWithstand, ComparesWithWhatTheBoardMayBeUsedAt) {
     Fixture fixture;
     EXPECT_EQ(fixture.onBoard("board-withstand").verdict, Verdict::Holds);
