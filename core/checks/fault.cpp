@@ -132,7 +132,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
             return tableTerm("I^{2}t", known->most.value, units::ampereSquaredSecond, known->most.source,
                              {known->note, {}});
         });
-        return {known->most.value};
+        return {known->most.value, false, time};
     }
     sheet.show([&] {
         return byDevice
@@ -141,7 +141,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
                                {"check.note.latest-residual", {}});
     });
     sheet.show([&] { return computedTerm("I^{2}t", byTime, units::ampereSquaredSecond); });
-    return {byTime};
+    return {byTime, false, time};
 }
 
 } // namespace loopwright

@@ -35,6 +35,7 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
 struct FaultEnergy {
     std::optional<JouleIntegral> energy;
     bool isUnlimited = false;
+    Time lasts; ///< the latest at which the fault is cut off; counts only where there is an energy
 };
 FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, Worksheet& sheet);
 

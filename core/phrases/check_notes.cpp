@@ -143,6 +143,10 @@ constexpr std::array table{
     Phrase{"check.note.backed-up",
            LOOPWRIGHT_PHRASE("Phrases", "consumer unit behind a service fuse, where its maker declares it"),
            ""},
+    Phrase{"check.note.adiabatic-time",
+           LOOPWRIGHT_PHRASE("Phrases", "the equation is meant for faults up to this; heat that flows off "
+                                        "later is left out, on the safe side"),
+           ""},
     Phrase{"check.note.drop-along", LOOPWRIGHT_PHRASE("Phrases", "along {0}"), "circuit"},
 };
 

@@ -67,6 +67,12 @@ constexpr std::array table{
         "residual current, residual current"},
     Phrase{"check.residual-series.single",
            LOOPWRIGHT_PHRASE("Phrases", "No two residual current devices in series."), ""},
+    // Faults that last
+    Phrase{"check.adiabatic.too-long",
+           LOOPWRIGHT_PHRASE("Phrases", "A fault may last {0}; beyond {1} heat flows off, and the adiabatic "
+                                        "equation cannot tell whether the conductor bears it. Lower the "
+                                        "loop, or ask the maker of the cable."),
+           "time, time"},
     // Conductors at the intake
     Phrase{"check.earthing-conductor.name", LOOPWRIGHT_PHRASE("Phrases", "Earthing conductor"), ""},
     Phrase{"check.earthing-conductor.holds",

@@ -102,6 +102,7 @@ constexpr std::array numericLimits{
     NumericLimit{"dropLighting", [](RuleSet& r, double v) { r.dropLighting = v; }},
     NumericLimit{"dropOther", [](RuleSet& r, double v) { r.dropOther = v; }},
     NumericLimit{"conventionalFactor", [](RuleSet& r, double v) { r.conventionalFactor = v; }},
+    NumericLimit{"adiabaticTime_s", [](RuleSet& r, double v) { r.adiabaticTime = seconds(v); }},
     NumericLimit{"closeBand", [](RuleSet& r, double v) { r.closeBand = v; }},
     NumericLimit{"ringTolerance", [](RuleSet& r, double v) { r.ringTolerance = v; }},
     NumericLimit{"ringProtectiveTolerance", [](RuleSet& r, double v) { r.ringProtectiveTolerance = v; }},

@@ -58,6 +58,7 @@ struct RuleSet {
     Ratio dropLighting = 0.03;
     Ratio dropOther = 0.05;
     Ratio conventionalFactor = 1.45; ///< I_2 <= factor I_z
+    Time adiabaticTime;              ///< up to which no heat is taken to leave a conductor in a fault
     Ratio closeBand = 0.05;          ///< a margin smaller than this share of the limit is "close"
     Ratio ringTolerance = 0.05;      ///< by which r_1 and r_n may differ
     Ratio ringProtectiveTolerance = 0.15;

@@ -167,6 +167,36 @@ TEST(Adiabatic, WithoutAnEndToTheFaultThereIsNoSize) {
     EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Holds) << "a residual device ends it in 40 ms";
 }
 
+// At 1.7 ohm flow 135 A: a type B breaker of 32 A, sure to operate at once from 160 A on, may take the 60 s
+// of its test at 2.55 I_n (IEC 60898-1, table 2). 1.5 mm2 of copper in PVC reach their limit in 1.6 s, 4 mm2
+// in 11.6 s, 10 mm2 in 72 s (k 115).
+TEST(Adiabatic, ALongFaultIsBeyondTheEquationUnlessItHoldsOrIsOverBefore) {
+    Fixture fixture;
+    fixture.circuit().device.ratedCurrent = typed(amperes(32));
+    fixture.reading().loopImpedance = read(ohms(1.7));
+    const auto with = [&](double size) {
+        fixture.wiring().lineSize = typed(squareMillimetres(size), 1);
+        return fixture.find("adiabatic-line");
+    };
+    const auto tellsOfTime = [](const Finding& finding) {
+        for (const Term& term : finding.working.terms)
+            if (term.symbol == "t_ad") return true;
+        return false;
+    };
+    EXPECT_EQ(with(1.5).verdict, Verdict::Fails) << "the limit is reached while no heat flows off";
+    const Finding unsure = with(4);
+    EXPECT_EQ(unsure.verdict, Verdict::CannotTell) << testing::PrintToString(unsure);
+    EXPECT_EQ(unsure.sentence.key, "check.adiabatic.too-long");
+    EXPECT_TRUE(tellsOfTime(unsure));
+    const Finding large = with(10);
+    EXPECT_EQ(large.verdict, Verdict::Holds) << testing::PrintToString(large);
+    EXPECT_TRUE(tellsOfTime(large));
+    fixture.ruleSet.adiabaticTime = seconds(12);
+    EXPECT_EQ(with(4).verdict, Verdict::Fails) << "the rule set says how long";
+    fixture.reading().loopImpedance = read(ohms(0.53));
+    EXPECT_FALSE(tellsOfTime(with(4)));
+}
+
 TEST(Adiabatic, WhatServesWithoutASizeDoesNotApplyAndBoundsSettleNothing) {
     Fixture fixture;
     fixture.wiring().protectiveSize = test::notApplicable<CrossSection>();

@@ -44,6 +44,7 @@ json invented() {
               {"dropLighting", limit(0.02)},
               {"dropOther", limit(0.04)},
               {"conventionalFactor", limit(1.3)},
+              {"adiabaticTime_s", limit(4)},
               {"closeBand", limit(0.1)},
               {"ringTolerance", limit(0.03)},
               {"ringProtectiveTolerance", limit(0.2)},
@@ -90,6 +91,7 @@ TEST(RuleSet, AnInventedOneIsReadWhole) {
     EXPECT_EQ(set->dropLighting, 0.02);
     EXPECT_EQ(set->dropOther, 0.04);
     EXPECT_EQ(set->conventionalFactor, 1.3);
+    EXPECT_EQ(set->adiabaticTime, seconds(4));
     EXPECT_EQ(set->closeBand, 0.1);
     EXPECT_EQ(set->ringTolerance, 0.03);
     EXPECT_EQ(set->ringProtectiveTolerance, 0.2);
