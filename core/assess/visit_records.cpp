@@ -30,13 +30,13 @@ std::unordered_map<Id, const Row*> bySubject(const std::vector<Row>& rows, Id Ro
 }
 
 /// The visit that is recorded just before this one; visits run from the oldest to the newest.
-Id visitBefore(const Installation& installation, Id visit) {
-    Id before;
+const Visit* visitBefore(const Installation& installation, Id visit) {
+    const Visit* before = nullptr;
     for (const Visit& each : installation.visits) {
         if (each.id == visit) return before;
-        before = each.id;
+        before = &each;
     }
-    return {};
+    return nullptr;
 }
 
 Uncertainties uncertaintiesOf(const Installation& installation, Id visit, const ReferenceTables& tables) {
@@ -61,6 +61,7 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
                            const ReferenceTables& tables, const RuleSet& rules, Detail detail)
   : installation_(installation)
   , visit_(visit)
+  , before_(visitBefore(installation, visit.id))
   , tables_(tables)
   , rules_(rules)
   , detail_(detail)
@@ -68,9 +69,10 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
   , supplyReadings_(bySubject(installation.supplyReadings, &SupplyReading::supply, visit.id))
   , boardReadings_(bySubject(installation.boardReadings, &BoardReading::board, visit.id))
   , circuitReadings_(bySubject(installation.circuitReadings, &CircuitReading::circuit, visit.id)) {
-    if (const Id before = visitBefore(installation, visit.id); !before.isNone()) {
-        boardReadingsBefore_ = bySubject(installation.boardReadings, &BoardReading::board, before);
-        circuitReadingsBefore_ = bySubject(installation.circuitReadings, &CircuitReading::circuit, before);
+    if (before_) {
+        boardReadingsBefore_ = bySubject(installation.boardReadings, &BoardReading::board, before_->id);
+        circuitReadingsBefore_ =
+            bySubject(installation.circuitReadings, &CircuitReading::circuit, before_->id);
     }
     for (const Board& board : installation.boards)
         boards_.try_emplace(board.id, &board);
@@ -111,7 +113,8 @@ VisitContext VisitRecords::base(const Supply* supply) const {
             supply,
             supply ? foundIn(supplyReadings_, supply->id) : nullptr,
             uncertainties_,
-            distribution_};
+            distribution_,
+            before_};
 }
 
 VisitContext VisitRecords::forSupply(const Supply& supply) const {

@@ -35,6 +35,7 @@ class VisitRecords {
 
     const Installation& installation_;
     const Visit& visit_;
+    const Visit* before_; ///< nullptr: it is the first
     const ReferenceTables& tables_;
     const RuleSet& rules_;
     Detail detail_;

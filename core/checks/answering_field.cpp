@@ -34,6 +34,7 @@ constexpr std::array rows{
     Row{"residual-half", "", reading("residualHalf")},
     Row{"loop-agreement", "", reading("loopImpedance_ohm")},
     Row{"continuity-agreement", "", reading("continuity_ohm")},
+    Row{"changed", "", circuit("load_A")},
     Row{"drift", "Z_s", reading("loopImpedance_ohm")},
     Row{"drift", "R_1+R_2", reading("continuity_ohm")},
     Row{"drift", "", reading("insulationEarth_Mohm")},

@@ -34,6 +34,7 @@ Finding checkPhases(const CircuitContext& context);
 Finding checkDeviceRating(const CircuitContext& context);
 Finding checkConductorSizes(const CircuitContext& context);
 Finding checkDrift(const CircuitContext& context);
+Finding checkChanged(const CircuitContext& context);
 Finding checkCompleteness(const CircuitContext& context);
 
 Finding checkBoardDemand(const BoardContext& context);

@@ -53,6 +53,7 @@ struct VisitContext {
     const SupplyReading* supplyReading;
     const Uncertainties& uncertainties;
     const Distribution& distribution;
+    const Visit* visitBefore; ///< the one recorded just before
 };
 
 /// A circuit on the way from the supply to a board, and the board that it starts at.

@@ -37,6 +37,7 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
         Check{"device-rating", checkDeviceRating},
         Check{"conductor-sizes", checkConductorSizes},
         Check{"drift", checkDrift},
+        Check{"changed", checkChanged},
         Check{"completeness", checkCompleteness},
     };
     return checks;

@@ -149,6 +149,8 @@ std::span<const Field<Circuit>> fieldsOf<Circuit>() {
             size("wiring.soilResistivity_Km_per_W", units::kelvinMetrePerWatt)),
         field<Circuit, &Circuit::load>(reading("load_A", units::ampere)),
         field<Circuit, &Circuit::demand>(reading("demand_A", units::ampere)),
+        field<Circuit, &Circuit::deviceSince>(text("deviceSince")),
+        field<Circuit, &Circuit::wiringSince>(text("wiringSince")),
         field<Circuit, &Circuit::takenOut>(text("takenOut")),
         field<Circuit, &Circuit::outdoors>(text("outdoors")),
         field<Circuit, &Circuit::generalSockets>(text("generalSockets")),
@@ -174,6 +176,7 @@ std::span<const Field<Equipment>> fieldsOf<Equipment>() {
         field<Equipment, &Equipment::offTime>(reading("offTime_min", units::minute)),
         field<Equipment, &Equipment::plugFuse>(size("plugFuse_A", units::ampere)),
         field<Equipment, &Equipment::fixed>(text("fixed")),
+        field<Equipment, &Equipment::since>(text("since")),
         field<Equipment, &Equipment::notes>(longText("notes")),
     };
     return fields;

@@ -118,9 +118,11 @@ struct Circuit {
     Entry<Current> load;   ///< design current I_b; missing: worked out from the equipment
     Entry<Current> demand; ///< its share of the board's demand by the inspector's own figure; missing: by
                            ///< the published allowances
-    bool takenOut = false; ///< taken out of use: its checks do not apply
-    bool outdoors = false; ///< sockets or equipment used outdoors
-    bool generalSockets = true; ///< sockets for use by anyone; asks for 30 mA residual protection
+    std::optional<Date> deviceSince; ///< day on which its device was fitted; missing: not known
+    std::optional<Date> wiringSince; ///< day on which its wiring was put in; missing: not known
+    bool takenOut = false;           ///< taken out of use: its checks do not apply
+    bool outdoors = false;           ///< sockets or equipment used outdoors
+    bool generalSockets = true;      ///< sockets for use by anyone; asks for 30 mA residual protection
     std::string notes;
     friend bool operator==(const Circuit&, const Circuit&) = default;
 };
@@ -147,6 +149,7 @@ struct Equipment {
     Entry<Time> offTime;
     Entry<Current> plugFuse; ///< rating of the BS 1362 fuse in its plug or fused outlet; missing or N/A: none
     bool fixed = true;
+    std::optional<Date> since; ///< day on which it came into use; missing: not known
     std::string notes;
     friend bool operator==(const Equipment&, const Equipment&) = default;
 };

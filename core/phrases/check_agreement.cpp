@@ -158,6 +158,31 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Insulation has fallen from {0} to {1} since the visit before; as "
                                         "much again brings it below the minimum. Look again sooner."),
            "resistance, resistance"},
+    Phrase{"check.changed.name", LOOPWRIGHT_PHRASE("Phrases", "Changed since the visit before"), ""},
+    Phrase{"check.changed.holds",
+           LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded as changed since the visit before."), ""},
+    Phrase{"check.changed.together",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Device or wiring were changed with what they feed since the visit before."),
+           ""},
+    Phrase{"check.changed.close",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} came into use since the visit before; device and wiring stayed "
+                                        "as they were. Reckon anew whether they still belong together."),
+           "equipment"},
+    Phrase{"check.changed.fails",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} came into use since the visit before; device and wiring stayed "
+                                        "as they were."),
+           "equipment"},
+    Phrase{"check.changed.device",
+           LOOPWRIGHT_PHRASE("Phrases", "The device was changed since the visit before, and nothing else "
+                                        "with it. Find out why, and whether its wiring bears it."),
+           ""},
+    Phrase{
+        "check.changed.not-recorded",
+        LOOPWRIGHT_PHRASE("Phrases", "Nobody recorded since when equipment, device and wiring are in place."),
+        ""},
+    Phrase{"check.changed.nothing-before",
+           LOOPWRIGHT_PHRASE("Phrases", "There is no visit before, or its days are not recorded."), ""},
     Phrase{"check.drift.nothing-before",
            LOOPWRIGHT_PHRASE("Phrases", "Nothing was read both in the visit before and in this one."), ""},
 };

@@ -1,5 +1,6 @@
 -- Version 2: settings of adjustable circuit-breakers, kinds of equipment and of premises, demand, what instruments
--- may be off by, loops line to neutral, residual devices at half their current, circuits taken out of use.
+-- may be off by, loops line to neutral, residual devices at half their current, circuits taken out of use,
+-- since when equipment, devices and wiring are in place.
 --
 -- Columns are only ever added, and at the end of their table: a changeset of the journal knows its columns by their
 -- place, so that one recorded before still applies, and leaves the columns that it does not know alone.
@@ -16,8 +17,11 @@ ALTER TABLE circuit ADD COLUMN device_instantaneousSetting_A TEXT;
 ALTER TABLE circuit ADD COLUMN wiring_soilResistivity_Km_per_W TEXT;
 ALTER TABLE circuit ADD COLUMN demand_A TEXT;
 ALTER TABLE circuit ADD COLUMN takenOut TEXT;
+ALTER TABLE circuit ADD COLUMN deviceSince TEXT;
+ALTER TABLE circuit ADD COLUMN wiringSince TEXT;
 
 ALTER TABLE equipment ADD COLUMN kind TEXT;
+ALTER TABLE equipment ADD COLUMN since TEXT;
 
 ALTER TABLE instrument ADD COLUMN continuityUncertainty_percent TEXT;
 ALTER TABLE instrument ADD COLUMN insulationUncertainty_percent TEXT;

@@ -148,13 +148,15 @@ struct TwoVisits : Fixture {
         boardBefore.visit = earlier;
         installation.boardReadings.push_back(boardBefore);
     }
-    Finding drift(Id subject) const {
+    /// What the check finds in the second visit.
+    Finding now(std::string_view check, Id subject) const {
         const Assessment assessment =
             loopwright::assess(installation, installation.visits.back().id, test::tables(), ruleSet);
         for (const Finding& finding : assessment.findings)
-            if (finding.check == "drift" && finding.subject.id == subject) return finding;
-        throw std::runtime_error("no drift was looked at");
+            if (finding.check == check && finding.subject.id == subject) return finding;
+        throw std::runtime_error("no finding of " + std::string(check));
     }
+    Finding drift(Id subject) const { return now("drift", subject); }
     CircuitReading& before() { return installation.circuitReadings.back(); }
 };
 
@@ -181,6 +183,38 @@ TEST(Drift, OfAnElectrodeIsSeenAtItsBoard) {
     fixture.boardReading().electrodeResistance = read(ohms(210), 0);
     fixture.installation.boardReadings.back().electrodeResistance = read(ohms(142), 0);
     EXPECT_EQ(fixture.drift(fixture.board().id).sentence.key, "check.drift.electrode");
+}
+
+/// A day of a year.
+Date inMay(int year) {
+    return Date{std::chrono::year{year} / 5 / 8};
+}
+
+TEST(Changed, NewEquipmentOnAnOldDeviceIsTold) {
+    Fixture first;
+    first.addEquipment("Kiln", kilowatts(3)).since = inMay(2023);
+    EXPECT_EQ(first.find("changed").verdict, Verdict::DoesNotApply) << "there is no visit before";
+
+    TwoVisits fixture;
+    fixture.installation.visits.front().started = inMay(2021);
+    Equipment& kiln = fixture.addEquipment("Kiln", kilowatts(3));
+    const auto changed = [&] { return fixture.now("changed", fixture.circuit().id); };
+    EXPECT_EQ(changed().verdict, Verdict::DoesNotApply) << "nobody recorded a day";
+    kiln.since = inMay(2023);
+    EXPECT_EQ(changed().verdict, Verdict::Close);
+    EXPECT_EQ(changed().sentence.key, "check.changed.close");
+    fixture.installation.visits.front().ended = inMay(2023);
+    EXPECT_EQ(changed().verdict, Verdict::Holds) << "on the last day of the visit itself";
+    fixture.installation.visits.front().ended.reset();
+    fixture.circuit().deviceSince = inMay(2020);
+    EXPECT_EQ(changed().verdict, Verdict::Close) << "the device is older";
+    fixture.circuit().deviceSince = inMay(2023);
+    EXPECT_EQ(changed().sentence.key, "check.changed.together");
+    kiln.since.reset();
+    EXPECT_EQ(changed().sentence.key, "check.changed.device") << "the device alone";
+    EXPECT_EQ(changed().verdict, Verdict::Close);
+    fixture.circuit().wiringSince = inMay(2023);
+    EXPECT_EQ(changed().verdict, Verdict::Holds);
 }
 
 } // namespace
