@@ -9,36 +9,87 @@ namespace loopwright::physics {
 
 namespace {
 
-using Shape = std::array<ThermalBranch, 2>;
+/// What devices of each time constant of a grid have risen to, as shares of their steady states.
+using Rises = std::vector<double>;
 
-/// The share of its steady state that a cold device has reached `time` after a step.
-double risen(const Shape& shape, Time time) {
-    double share = 0;
-    for (const ThermalBranch& branch : shape)
-        share -= branch.weight * std::expm1(-(time / branch.constant));
-    return share;
-}
+/// Time constants that shapes are made of, in seconds.
+using Constants = std::vector<double>;
 
-/// Between which reference currents a device of this shape meets every limit.
-struct References {
-    Current least;
-    Current most{std::numeric_limits<double>::infinity()};
+/// The response of one element, or of two that weigh 1 together.
+struct Shape {
+    double weight = 1;
+    std::size_t element = 0, body = 0; ///< of the grid
+
+    double risen(const Rises& rises) const { return weight * rises[element] + (1 - weight) * rises[body]; }
+    std::array<ThermalBranch, 2> branches(const Constants& constants) const {
+        return {{{weight, seconds(constants[element])}, {1 - weight, seconds(constants[body])}}};
+    }
 };
 
-References references(const ThermalLimits& limits, const Shape& shape) {
-    References range;
-    for (const TimeCurrent& test : limits.notBefore)
-        range.least = std::max(range.least, test.current * std::sqrt(risen(shape, test.time)));
-    for (const TimeCurrent& test : limits.operatedBy)
-        range.most = std::min(range.most, test.current * std::sqrt(risen(shape, test.time)));
-    if (limits.warm) {
-        const double before = limits.warm->before.base(), after = limits.warm->operatedBy.current.base();
-        const double share = risen(shape, limits.warm->operatedBy.time);
-        range.most = std::min(
-            range.most, Current(std::sqrt(before * before + (after * after - before * before) * share)));
-    }
-    return range;
+struct Shapes {
+    Constants constants;
+    std::vector<Shape> shapes;
+};
+
+/// A shape with one of the reference currents that let it meet every limit.
+struct Candidate {
+    Shape shape;
+    double reference; ///< amperes
+};
+
+/// From cold, `time` after a step.
+Rises risen(const Constants& constants, Time time) {
+    Rises rises;
+    for (const double constant : constants)
+        rises.push_back(-std::expm1(-time.base() / constant));
+    return rises;
 }
+
+/// A limit, and how far each time constant has risen by its time.
+struct Test {
+    double current; ///< amperes
+    Rises rises;
+};
+
+std::vector<Test> testsOf(const std::vector<TimeCurrent>& limits, const Constants& constants) {
+    std::vector<Test> tests;
+    for (const TimeCurrent& limit : limits)
+        tests.push_back({limit.current.base(), risen(constants, limit.time)});
+    return tests;
+}
+
+/// Between which reference currents a device of each shape meets every limit.
+class References {
+  public:
+    References(const ThermalLimits& limits, const Constants& constants)
+      : carries_(limits.carries.base())
+      , notBefore_(testsOf(limits.notBefore, constants))
+      , operatedBy_(testsOf(limits.operatedBy, constants)) {
+        if (!limits.warm) return;
+        before_ = limits.warm->before.base();
+        warm_ = testsOf({limits.warm->operatedBy}, constants);
+    }
+    double least(const Shape& shape) const {
+        double least = carries_;
+        for (const Test& test : notBefore_)
+            least = std::max(least, test.current * std::sqrt(shape.risen(test.rises)));
+        return least;
+    }
+    double most(const Shape& shape) const {
+        double most = std::numeric_limits<double>::infinity();
+        for (const Test& test : operatedBy_)
+            most = std::min(most, test.current * std::sqrt(shape.risen(test.rises)));
+        for (const Test& test : warm_) {
+            const double before = before_ * before_, after = test.current * test.current;
+            most = std::min(most, std::sqrt(before + (after - before) * shape.risen(test.rises)));
+        }
+        return most;
+    }
+
+  private:
+    double carries_ = 0, before_ = 0;
+    std::vector<Test> notBefore_, operatedBy_, warm_;
+};
 
 /// Keeps a replica on the permitted side of a limit that it would meet exactly but for rounding.
 constexpr double hair = 1e-9;
@@ -50,28 +101,26 @@ std::vector<double> logarithmicSteps(double from, double to, int count) {
     return steps;
 }
 
-std::vector<Shape> oneElement(double quickest, double slowest) {
-    constexpr int constants = 193;
-    std::vector<Shape> shapes;
-    for (const double constant : logarithmicSteps(quickest, slowest, constants))
-        shapes.push_back({{{1, seconds(constant)}, {0, seconds(constant)}}});
-    return shapes;
+Shapes oneElement(double quickest, double slowest) {
+    Shapes result{logarithmicSteps(quickest, slowest, 193), {}};
+    for (std::size_t i = 0; i < result.constants.size(); ++i)
+        result.shapes.push_back({1, i, i});
+    return result;
 }
 
-std::vector<Shape> twoElements(double quickest, double slowest) {
-    constexpr int constants = 33, weights = 25;
-    const std::vector<double> steps = logarithmicSteps(quickest, slowest, constants);
-    std::vector<Shape> shapes;
-    for (std::size_t element = 0; element < steps.size(); ++element)
-        for (std::size_t body = element + 1; body < steps.size(); ++body)
-            for (const double weight : logarithmicSteps(0.002, 1, weights))
-                shapes.push_back({{{weight, seconds(steps[element])}, {1 - weight, seconds(steps[body])}}});
-    return shapes;
+Shapes twoElements(double quickest, double slowest) {
+    Shapes result{logarithmicSteps(quickest, slowest, 33), {}};
+    const std::vector<double> weights = logarithmicSteps(0.002, 1, 25);
+    for (std::size_t element = 0; element < result.constants.size(); ++element)
+        for (std::size_t body = element + 1; body < result.constants.size(); ++body)
+            for (const double weight : weights)
+                result.shapes.push_back({weight, element, body});
+    return result;
 }
 
 /// From shorter than the shortest test to as long as the longest: outside lies nothing that a test tells from
-/// what lies inside.
-std::vector<Shape> shapesFor(const ThermalLimits& limits, Elements elements) {
+/// what lies inside. Without any test one shape is as good as another.
+Shapes shapesFor(const ThermalLimits& limits, Elements elements) {
     double shortest = std::numeric_limits<double>::infinity(), longest = 0;
     const auto widen = [&](Time time) {
         shortest = std::min(shortest, time.base());
@@ -81,7 +130,7 @@ std::vector<Shape> shapesFor(const ThermalLimits& limits, Elements elements) {
         for (const TimeCurrent& test : *list)
             widen(test.time);
     if (limits.warm) widen(limits.warm->operatedBy.time);
-    if (!(longest > 0)) return {};
+    if (!(longest > 0)) return {{1}, {{1, 0, 0}}};
     return elements == Elements::One ? oneElement(shortest / 10, longest)
                                      : twoElements(shortest / 10, longest);
 }
@@ -93,14 +142,14 @@ struct Pulses {
     double count;
 };
 
-/// What a cold device has reached of its steady state at the end of the last pulse.
-double risen(const Shape& shape, const Pulses& pulses) {
-    double share = 0;
-    for (const ThermalBranch& branch : shape) {
-        const double on = pulses.on / branch.constant.base(), period = on * pulses.periodToOn;
-        share -= branch.weight * std::expm1(-on) * std::expm1(-period * pulses.count) / std::expm1(-period);
+/// What cold devices have reached at the end of the last pulse.
+Rises risen(const Constants& constants, const Pulses& pulses) {
+    Rises rises;
+    for (const double constant : constants) {
+        const double on = pulses.on / constant, period = on * pulses.periodToOn;
+        rises.push_back(-std::expm1(-on) * std::expm1(-period * pulses.count) / std::expm1(-period));
     }
-    return share;
+    return rises;
 }
 
 /// One pulse of every length, and a few, some and many of them with short and with long rests.
@@ -118,20 +167,27 @@ std::vector<Pulses> loads() {
 
 /// Those that lead the others under one of the loads: by response, largest first or smallest first.
 template <class Leads>
-std::vector<ThermalReplica> leading(const std::vector<ThermalReplica>& replicas, Leads leads) {
+std::vector<ThermalReplica> leading(const std::vector<Candidate>& candidates, const Constants& constants,
+                                    Leads leads) {
     std::set<std::size_t> kept;
-    if (replicas.empty()) return {};
+    if (candidates.empty()) return {};
     for (const Pulses& pulses : loads()) {
-        const auto response = [&](const ThermalReplica& replica) {
-            const double reference = replica.reference.base();
-            return risen(replica.branches, pulses) / (reference * reference);
+        const Rises rises = risen(constants, pulses);
+        const auto response = [&](const Candidate& candidate) {
+            return candidate.shape.risen(rises) / (candidate.reference * candidate.reference);
         };
-        kept.insert(
-            static_cast<std::size_t>(std::ranges::max_element(replicas, leads, response) - replicas.begin()));
+        std::size_t first = 0;
+        double best = response(candidates.front());
+        for (std::size_t i = 1; i < candidates.size(); ++i)
+            if (const double each = response(candidates[i]); leads(each, best)) {
+                first = i;
+                best = each;
+            }
+        kept.insert(first);
     }
     std::vector<ThermalReplica> result;
     for (const std::size_t index : kept)
-        result.push_back(replicas[index]);
+        result.push_back({amperes(candidates[index].reference), candidates[index].shape.branches(constants)});
     return result;
 }
 
@@ -150,14 +206,16 @@ OperationEdge edgeOf(const ThermalReplica& replica, Duty duty, Current preload, 
 } // namespace
 
 ReplicaSet conformingReplicas(const ThermalLimits& limits, Elements elements) {
-    std::vector<ThermalReplica> early, late;
-    for (const Shape& shape : shapesFor(limits, elements)) {
-        const References range = references(limits, shape);
-        if (range.least > range.most) continue;
-        if (range.least > Current()) early.push_back({range.least * (1 + hair), shape});
-        if (isFinite(range.most)) late.push_back({range.most * (1 - hair), shape});
+    const auto [constants, shapes] = shapesFor(limits, elements);
+    const References references(limits, constants);
+    std::vector<Candidate> early, late;
+    for (const Shape& shape : shapes) {
+        const double least = references.least(shape), most = references.most(shape);
+        if (least > most) continue;
+        if (least > 0) early.push_back({shape, least * (1 + hair)});
+        if (std::isfinite(most)) late.push_back({shape, most * (1 - hair)});
     }
-    return {leading(early, std::less<>{}), leading(late, std::greater<>{})};
+    return {leading(early, constants, std::greater<>{}), leading(late, constants, std::less<>{})};
 }
 
 OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {

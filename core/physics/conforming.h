@@ -22,6 +22,9 @@ struct ThermalLimits {
         TimeCurrent operatedBy;
     };
     std::optional<Warm> warm;
+    /// The largest current that every sound device carries for ever: its rated current, by definition of the
+    /// term (IEC 60898-1, 5.2.2; IEC 60269-1, 5.3.1). 0: not known.
+    Current carries{};
 };
 
 enum class Elements : std::uint8_t {

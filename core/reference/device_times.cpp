@@ -126,6 +126,71 @@ std::optional<Sourced<Current>> ReferenceTables::operatingCurrent(const DeviceFa
     return least;
 }
 
+namespace {
+
+/// Notes where a limit was published: the first counts, and memory weighs on all.
+void add(Source& sources, const Source& source) {
+    const bool recalled = sources.fromMemory || source.fromMemory;
+    if (sources.title.empty()) sources = source;
+    sources.fromMemory = recalled;
+}
+
+/// The tests of a breaker that concern its overload release (IEC 60898-1, table 7: a, b and c). Test b
+/// follows straight on test a.
+void addTests(const DeviceData& data, Current rated, Sourced<physics::ThermalLimits>& limits) {
+    const TripRow* nonOperating = trip(data, rated, "conventional non-tripping");
+    const TripRow* operating = trip(data, rated, "conventional tripping");
+    const TripRow* point = trip(data, rated, "thermal point");
+    for (const TripRow* row : {nonOperating, point})
+        if (row && row->notBefore) {
+            limits.value.notBefore.push_back({rated * row->low, *row->notBefore});
+            add(limits.source, row->source);
+        }
+    if (point && point->notAfter) limits.value.operatedBy.push_back({rated * point->high, *point->notAfter});
+    if (nonOperating && operating && operating->notAfter)
+        limits.value.warm = {rated * nonOperating->low, {rated * operating->high, *operating->notAfter}};
+}
+
+/// Every promise about a fuse is one about its heat.
+void addPromises(const DeviceData& data, Current rated, Sourced<physics::ThermalLimits>& limits) {
+    forPromises(data, rated, [&](Promise promise, const physics::TimeCurrent& point, const Source& source) {
+        (promise == Promise::NotBefore ? limits.value.notBefore : limits.value.operatedBy).push_back(point);
+        add(limits.source, source);
+    });
+}
+
+/// An adjustable breaker by its setting; `delay` is stated at 6 I_r (IEC 60947-2).
+void addSettings(const physics::BreakerSpreads& spreads, Current setting, std::optional<Time> delay,
+                 physics::ThermalLimits& limits) {
+    constexpr Ratio delayStatedAt = 6;
+    const Current holds = setting * spreads.conventional.low;
+    limits.notBefore.push_back({holds, spreads.conventionalTime});
+    limits.warm = {holds, {setting * spreads.conventional.high, spreads.conventionalTime}};
+    if (!delay) return;
+    limits.notBefore.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.low});
+    limits.operatedBy.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.high});
+}
+
+} // namespace
+
+Sourced<physics::ThermalLimits> ReferenceTables::thermalLimits(const DeviceFamily& family, Current rated,
+                                                               std::optional<Time> delay) const {
+    const DeviceData& data = tables_->devices.of(family);
+    Sourced<physics::ThermalLimits> limits;
+    limits.value.carries = rated;
+    if (family.adjustable) {
+        const auto spreads = breakerSpreads(rated);
+        addSettings(spreads.value, rated, delay, limits.value);
+        limits.source = spreads.source;
+    } else if (family.kind == DeviceKind::Breaker || family.kind == DeviceKind::Rcbo) {
+        addTests(data, rated, limits);
+    } else {
+        addPromises(data, rated, limits);
+    }
+    if (limits.source.title.empty()) limits.source.title = family.label;
+    return limits;
+}
+
 std::optional<Sourced<Resistance>> ReferenceTables::permittedLoop(const RuleSet& rules, Voltage lineToEarth,
                                                                   const DeviceFamily& family, Current rated,
                                                                   Time time) const {

@@ -26,6 +26,7 @@ enum class Band : std::uint8_t {
     DriftElectrode,      ///< multiple of the reading before
     ImbalanceShare,      ///< by which one line's demand may differ from the mean of the three
     ImbalanceAllowance,  ///< and by this many amperes besides
+    DeviceShift,         ///< share by which an overheated device is assumed to operate early
 };
 
 /// What an instrument measures, as far as its uncertainty goes.

@@ -3,6 +3,7 @@
 
 #include "core/model/records.h"
 #include "core/physics/adjustable_breaker.h"
+#include "core/physics/conforming.h"
 #include "core/physics/demand.h"
 #include "core/physics/heat.h"
 #include "core/physics/inverse_time.h"
@@ -70,6 +71,23 @@ struct InstantaneousBand {
 struct FuseEnergy {
     JouleIntegral leastToMelt;    ///< pre-arcing
     JouleIntegral mostLetThrough; ///< operating
+};
+
+/// A device as far as heat makes it operate: what standard and tables hold a sound one to, and the replicas
+/// that keep to it. Instantaneous releases are no part of it.
+struct ThermalDevice {
+    physics::ThermalLimits limits;
+    physics::Elements elements = physics::Elements::One;
+    physics::ReplicaSet replicas;
+    Source source; ///< of the first limit; from memory where any of them is
+    /// Whether anything says how long it holds out above what it carries for ever.
+    bool holdsOut() const { return !limits.notBefore.empty(); }
+};
+
+/// Activation energy of the ageing of insulation, in J/mol, from the least that is published to the most.
+struct InsulationLife {
+    double least = 0;
+    double most = 0;
 };
 
 /// A relay's curve and what it is called.
@@ -143,6 +161,12 @@ class ReferenceTables {
     /// Everything published about when the device operates, for physics::operatingTime. Nothing for an
     /// unknown rating.
     std::optional<Sourced<physics::DeviceTimes>> deviceTimes(const DeviceFamily& family, Current rated) const;
+    /// What a sound device is held to as far as heat makes it operate. Of an adjustable breaker `rated` is
+    /// its overload setting I_r, and `delay` its t_r at 6 I_r where that is known. Nothing for a rating that
+    /// the family is not made in. The replicas are worked out when first asked for, which takes milliseconds,
+    /// and kept for as long as the tables are; several threads may ask.
+    const ThermalDevice* thermalDevice(const DeviceFamily& family, Current rated,
+                                       std::optional<Time> delay = {}) const;
     /// Largest energy that a breaker of this type, rating and class 3 lets through (energy_let_through.csv).
     std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated,
                                                      Current breakingCapacity) const;
@@ -207,6 +231,9 @@ class ReferenceTables {
                                                             Insulation insulation) const;
     /// What k is made of, for physics::adiabaticFactor.
     std::optional<Sourced<physics::ConductorConstants>> conductorConstants(Material material) const;
+    /// The heat capacity of what lies around one loaded conductor of a cable, in J/(K m): an upper figure.
+    std::optional<Sourced<double>> heatAroundConductor(Insulation insulation, CrossSection size) const;
+    const Sourced<InsulationLife>& insulationLife(Insulation insulation) const;
     /// mV/A/m as published, magnitude z.
     std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Material material, Insulation insulation,
                                                                 bool threePhase, CrossSection size) const;
@@ -236,6 +263,8 @@ class ReferenceTables {
 
   private:
     struct Tables;
+    Sourced<physics::ThermalLimits> thermalLimits(const DeviceFamily& family, Current rated,
+                                                  std::optional<Time> delay) const;
     explicit ReferenceTables(std::unique_ptr<Tables> tables);
     std::unique_ptr<Tables> tables_;
 };

@@ -5,8 +5,12 @@
 
 #include <array>
 #include <limits>
+#include <map>
+#include <memory>
+#include <mutex>
 #include <optional>
 #include <string>
+#include <tuple>
 #include <vector>
 
 /// What ReferenceTables keeps: a struct a room, each a few flat arrays that are filled once by its read
@@ -261,6 +265,26 @@ struct PracticeTables {
     static PracticeTables read();
 };
 
+/// What warms and ages behind a device.
+struct HeatTables {
+    struct AroundRow {
+        Insulation insulation = Insulation::Pvc70;
+        CrossSection size;
+        Sourced<double> heat; ///< J/(K m) a loaded conductor
+    };
+    std::vector<AroundRow> around;                  ///< in the order of the file
+    std::array<Sourced<InsulationLife>, 2> lives{}; ///< by Insulation
+
+    static HeatTables read();
+};
+
+/// Devices whose replicas have been asked for, by family, rating (or setting) and delay (0: none).
+struct KnownThermalDevices {
+    using Key = std::tuple<std::string, double, double>;
+    std::mutex mutex;
+    std::map<Key, std::unique_ptr<const ThermalDevice>> devices;
+};
+
 struct ReferenceTables::Tables {
     DeviceTables devices = DeviceTables::read();
     ConductorTables conductors = ConductorTables::read();
@@ -270,6 +294,8 @@ struct ReferenceTables::Tables {
     SelectivityTables selectivity = SelectivityTables::read();
     DemandTables demand = DemandTables::read();
     PracticeTables practice = PracticeTables::read();
+    HeatTables heat = HeatTables::read();
+    KnownThermalDevices thermalDevices;
 };
 
 } // namespace loopwright
