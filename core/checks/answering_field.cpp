@@ -22,6 +22,9 @@ constexpr AnsweringField reading(std::string_view key) {
 /// The first row that fits counts.
 constexpr std::array rows{
     Row{"load-device", "", circuit("load_A")},
+    Row{"hidden-overload", "", circuit("load_A")},
+    Row{"early-operation", "", circuit("device.ratedCurrent_A")},
+    Row{"conductor-heat", "", circuit("wiring.lineSize_mm2")},
     Row{"device-wiring", "", circuit("device.ratedCurrent_A")},
     Row{"load-wiring", "", circuit("wiring.lineSize_mm2")},
     Row{"conventional", "", circuit("device.ratedCurrent_A")},

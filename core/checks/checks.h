@@ -7,6 +7,9 @@
 namespace loopwright {
 
 Finding checkLoadDevice(const CircuitContext& context);
+Finding checkHiddenOverload(const CircuitContext& context);
+Finding checkEarlyOperation(const CircuitContext& context);
+Finding checkConductorHeat(const CircuitContext& context);
 Finding checkDeviceWiring(const CircuitContext& context);
 Finding checkLoadWiring(const CircuitContext& context);
 Finding checkConventional(const CircuitContext& context);

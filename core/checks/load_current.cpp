@@ -46,9 +46,8 @@ std::optional<EquipmentCurrent> currentFromPower(const VisitContext& visit, cons
     return EquipmentCurrent{{each, power->bound}, single};
 }
 
-/// Pieces that hang on the phase with most of them.
-double piecesOnOnePhase(double count, bool spread) {
-    return spread ? std::ceil(count / 3) : count;
+bool isSpread(const Circuit& circuit, const EquipmentCurrent& drawn) {
+    return drawn.singlePhase && circuit.phases == Phases::Three;
 }
 
 std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const CircuitRecords& records,
@@ -62,8 +61,8 @@ std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const C
             complete = false;
             continue;
         }
-        const bool spread = drawn->singlePhase && records.circuit.phases == Phases::Three;
-        const double pieces = piecesOnOnePhase(*count, spread);
+        const bool spread = isSpread(records.circuit, *drawn);
+        const double pieces = piecesOnOnePhase(records.circuit, *drawn, *count);
         sum = rising(sum.value + drawn->each.value * pieces, sum, drawn->each);
         sheet.show([&] {
             return computedTerm(
@@ -112,6 +111,10 @@ std::optional<EquipmentCurrent> equipmentCurrent(const VisitContext& visit, cons
     const Voltage lineToEarth = nominalVoltage(visit);
     const Voltage rated = usable(equipment.ratedVoltage).value_or(std::numbers::sqrt3 * lineToEarth);
     return EquipmentCurrent{*current, isSinglePhase(circuit, rated, lineToEarth)};
+}
+
+double piecesOnOnePhase(const Circuit& circuit, const EquipmentCurrent& drawn, double count) {
+    return isSpread(circuit, drawn) ? std::ceil(count / 3) : count;
 }
 
 std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& records,

@@ -23,6 +23,10 @@ struct EquipmentCurrent {
 std::optional<EquipmentCurrent> equipmentCurrent(const VisitContext& visit, const Circuit& circuit,
                                                  const Equipment& equipment, Worksheet& sheet);
 
+/// How many pieces alike hang on the phase with most of them: single-phase ones on a three-phase circuit are
+/// spread over its phases.
+double piecesOnOnePhase(const Circuit& circuit, const EquipmentCurrent& drawn, double count);
+
 /// I_b, the design current of a circuit: what a clamp read, else what is typed for the circuit, else what its
 /// equipment draws together in the phase that is loaded most. Shown with its terms under `symbol`.
 std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& circuit,

@@ -2,6 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/load_current.h"
+#include "core/checks/load_over_time.h"
 
 #include <algorithm>
 
@@ -10,6 +11,15 @@ namespace {
 
 bool hasPlugFuse(const Equipment* equipment) {
     return !equipment->plugFuse.isMissing() && equipment->plugFuse.state != EntryState::NotApplicable;
+}
+
+/// Whether no sound fuse is sure to end what overloads it (BS 1362).
+bool needNeverOperate(const CircuitContext& context, const Equipment& equipment, Current rated) {
+    const DeviceFamily* family = context.tables.deviceFamily("1362");
+    const auto load = loadOverTime(context, context.circuit, equipment);
+    if (!family || !load) return false;
+    const auto question = overloadQuestion(context, *family, {}, rated, load->load);
+    return question && !overload::sureToOperate(*question).operates();
 }
 
 } // namespace
@@ -41,8 +51,13 @@ Finding checkPlugFuse(const CircuitContext& context) {
             rating = *rated;
         }
     }
-    return sheet.conclude(deciding ? deciding->name : std::string(), measure(load, units::ampere),
-                          measure(rating, units::ampere));
+    const std::string name = deciding ? deciding->name : std::string();
+    const Measure drawn = measure(load, units::ampere), rated = measure(rating, units::ampere);
+    if (!sheet.isFull() || sheet.verdict() != Verdict::Fails || !needNeverOperate(context, *deciding, rating))
+        return sheet.conclude(name, drawn, rated);
+    sheet.phrase(Verdict::Fails, "check.plug-fuse.fails-carried");
+    const Ratio times = load.value / rating;
+    return sheet.conclude(name, drawn, rated, measure(times * times, units::ratio));
 }
 
 } // namespace loopwright

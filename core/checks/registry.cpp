@@ -9,11 +9,14 @@ namespace loopwright {
 std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
     using Check = RegisteredCheck<CircuitContext>;
     static constexpr std::array checks{
+        Check{"hidden-overload", checkHiddenOverload},
         Check{"load-device", checkLoadDevice},
         Check{"device-wiring", checkDeviceWiring},
         Check{"load-wiring", checkLoadWiring},
+        Check{"conductor-heat", checkConductorHeat},
         Check{"conventional", checkConventional},
         Check{"plug-fuse", checkPlugFuse},
+        Check{"early-operation", checkEarlyOperation},
         Check{"motor-start", checkMotorStart},
         Check{"loop", checkLoop},
         Check{"disconnection", checkDisconnection},

@@ -163,17 +163,27 @@ class Worksheet {
     /// missing.
     template <class... Arguments>
     Finding conclude(Arguments&&... arguments) {
-        if (!settle()) return std::move(finding_);
-        if (isFull())
-            finding_.sentence = {verdictPhrase(),
-                                 std::vector<Argument>{Argument(std::forward<Arguments>(arguments))...}};
+        return concludeWith(
+            [&] { return std::vector<Argument>{Argument(std::forward<Arguments>(arguments))...}; });
+    }
+    /// The same where phrases differ in what they mention; `arguments` is asked only where a sentence is
+    /// written.
+    template <class MakeArguments>
+    Finding concludeWith(MakeArguments&& arguments) {
+        if (settle() && isFull()) finding_.sentence = {verdictPhrase(), arguments()};
         return std::move(finding_);
     }
     /// The finding with the sentence that `make` returns, which is asked only where it is used.
     template <class Make>
-    Finding concludeWith(Make&& make) {
+    Finding concludeSaying(Make&& make) {
         if (settle() && isFull()) finding_.sentence = make();
         return std::move(finding_);
+    }
+    /// The finding where figures were compared and something that is missing could turn what they say.
+    Finding cannotTell() {
+        judged_ = false;
+        finding_.verdict = Verdict::CannotTell;
+        return conclude();
     }
     /// The check has nothing to say about its subject, and why.
     Finding doesNotApply(std::string_view key);

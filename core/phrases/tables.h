@@ -11,6 +11,7 @@ namespace loopwright::phrase_tables {
 
 std::span<const Phrase> checks();          ///< names and sentences of checks
 std::span<const Phrase> checkAgreement();  ///< of records and readings with each other
+std::span<const Phrase> checkOverload();   ///< of overload over time
 std::span<const Phrase> checkProtection(); ///< residual types, main conductors, starts
 std::span<const Phrase> checkBoards();     ///< of boards as a whole, and of what stands before them
 std::span<const Phrase> checkNotes();      ///< why there is no verdict, words and notes of workings

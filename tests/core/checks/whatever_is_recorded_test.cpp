@@ -106,7 +106,6 @@ TEST(CheckPhrases, EveryCheckHasANameAndASentenceForEachVerdict) {
         keys.insert(check.key);
     for (const auto& check : supplyChecks())
         keys.insert(check.key);
-    EXPECT_EQ(keys.size(), 21U);
     for (const std::string_view key : keys)
         for (const char* ending : {".name", ".holds", ".close", ".fails"})
             EXPECT_TRUE(phrase("check." + std::string(key) + ending)) << key << ending;

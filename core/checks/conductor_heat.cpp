@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/capacity.h"
+#include "core/checks/device.h"
+#include "core/checks/load_over_time.h"
+
+namespace loopwright {
+namespace {
+
+/// Whether a sound device is sure to end this load, so that the wiring does not carry it for long.
+bool deviceEndsIt(const CircuitContext& context, const LoadOverTime& load) {
+    const auto rated = usable(context.circuit.device.ratedCurrent);
+    if (!rated || !context.family || load.current.value <= *rated) return false;
+    const auto question =
+        overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
+    return question && overload::sureToOperate(*question).operates();
+}
+
+void showHeat(const VisitContext& visit, const Circuit& circuit, const overload::Conductor& conductor,
+              const overload::ConductorHeat& heat, Worksheet& sheet) {
+    const auto temperature = [&](std::string_view symbol, Temperature value, std::string_view note) {
+        sheet.showAside([&] { return computedTerm(symbol, value, units::celsius, {note, {}}); });
+    };
+    sheet.showAside([&] {
+        return Term{
+            "τ", spanOf(conductor.quick), TermOrigin::Computed, {"check.note.quick-constant", {}}, {}};
+    });
+    if (conductor.slow)
+        sheet.showAside([&] {
+            return Term{"τ_cable",
+                        spanOf(*conductor.slow),
+                        TermOrigin::Computed,
+                        {"check.note.slow-constant", {}},
+                        {}};
+        });
+    temperature("θ_peak", heat.peak, "check.note.conductor-peak");
+    temperature("θ_least", heat.leastPeak, "check.note.conductor-least-peak");
+    temperature("θ_mean", heat.mean, "check.note.conductor-mean");
+    const Source& life = visit.tables.insulationLife(circuit.wiring.insulation).source;
+    const auto ageing = [&](std::string_view symbol, Ratio times, std::string_view note) {
+        if (std::isfinite(times))
+            sheet.showAside([&] { return assumedTerm(symbol, times, units::ratio, {note, {}}, life); });
+    };
+    ageing("v_least", heat.leastAgeing, "check.note.ageing-least");
+    ageing("v_most", heat.mostAgeing, "check.note.ageing-most");
+}
+
+} // namespace
+
+/// The conductors' temperature over the load's duty against what their insulation bears for ever. Two time
+/// constants bound it: of the conductor alone, and of the whole cable; what holds with one and not with the
+/// other is close.
+Finding checkConductorHeat(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.formula("(θ_max − θ_a) (I/I_z)^2 ≤ θ_max − θ_a");
+    sheet.clause("overload");
+    const auto load = loadOverTime(context, context, sheet);
+    const auto capacity = wiringCapacity(context, context, sheet);
+    const auto conductor = capacity ? conductorOf(context, *capacity, sheet) : std::nullopt;
+    if (!load || !conductor) return sheet.conclude();
+    if (deviceEndsIt(context, *load)) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
+
+    const overload::ConductorHeat heat = overload::heatUnder(*conductor, load->load.together);
+    if (sheet.isFull()) showHeat(context, context.circuit, *conductor, heat, sheet);
+    const TemperatureDifference allowed = conductor->limit - conductor->ambient;
+    const auto compare = [&](Temperature reached) {
+        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor->ambient, load->current),
+                      Figure<TemperatureDifference>{allowed}, units::kelvin);
+    };
+    const bool mayStay = heat.leastPeak <= conductor->limit;
+    compare(mayStay ? heat.peak : heat.leastPeak);
+    if (mayStay && sheet.verdict() == Verdict::Fails) {
+        sheet.atWorst(Verdict::Close);
+        sheet.phrase(Verdict::Close, "check.conductor-heat.may-pass");
+    }
+    return sheet.conclude(measure(mayStay ? heat.peak : heat.leastPeak, units::celsius),
+                          measure(conductor->limit, units::celsius));
+}
+
+} // namespace loopwright

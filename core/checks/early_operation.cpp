@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/load_over_time.h"
+
+namespace loopwright {
+namespace {
+
+/// The earliest sound device operates: when, and from which load on.
+struct Early {
+    overload::Edge edge;
+    bool isTimed = false;
+    Current from;
+};
+
+std::string_view phraseFor(const Early& early) {
+    constexpr Time atOnce = seconds(1);
+    return early.isTimed && early.edge.after >= atOnce ? "check.early-operation.close"
+                                                       : "check.early-operation.at-once";
+}
+
+} // namespace
+
+/// Whether a sound device may operate in normal use: the load against the current at which the earliest that
+/// its standard allows operates in the same runs. Below its rating every sound device carries the load.
+Finding checkEarlyOperation(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"early-operation">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.formula("I_b ≤ I_may");
+    sheet.clause("overload");
+    const auto load = loadOverTime(context, context, sheet);
+    const auto rated = ratedCurrent(context, sheet);
+    if (!load || !rated) return sheet.conclude();
+    const Measure shown = measure(load->current, units::ampere);
+    if (load->current.value <= *rated) {
+        sheet.compareTolerance(Relation::AtMost, "I_b", load->current, Figure<Current>{*rated},
+                               units::ampere);
+        return sheet.conclude(shown, deviceWord(context.family), measure(*rated, units::ampere));
+    }
+    const DeviceFamily* family = deviceFamily(context, sheet);
+    if (!family) return sheet.conclude();
+    const auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load->load);
+    if (!question) {
+        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+        return sheet.conclude();
+    }
+    const Current from = overload::mayOperateAt(*question);
+    sheet.show([&] { return computedTerm("I_may", from, units::ampere, {"check.note.may-operate-at", {}}); });
+    sheet.source(question->device.source);
+    sheet.compareTolerance(Relation::AtMost, "I_b", load->current, Figure<Current>{from}, units::ampere);
+    if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
+    if (!sheet.isFull() || sheet.verdict() != Verdict::Close)
+        return sheet.conclude(shown, deviceWord(family), measure(*rated, units::ampere));
+    const overload::HiddenOverload answer = overload::answer(*question);
+    const Early early{answer.earliest, answer.holdsOut, from};
+    const std::string_view phrase = phraseFor(early);
+    sheet.phrase(Verdict::Close, phrase);
+    return sheet.concludeWith([&] {
+        std::vector<Argument> said{shown, measure(*rated, units::ampere), deviceWord(family),
+                                   measure(early.from, units::ampere)};
+        if (phrase.ends_with("close")) said.push_back(spanOf(early.edge.after));
+        return said;
+    });
+}
+
+} // namespace loopwright

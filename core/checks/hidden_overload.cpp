@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/checks.h"
+
+#include "core/checks/device.h"
+#include "core/checks/load_over_time.h"
+#include "core/overload/hidden_overload.h"
+
+#include <algorithm>
+
+namespace loopwright {
+namespace {
+
+/// A load on one device: a circuit's, or a piece of equipment's on its plug fuse.
+struct Loaded {
+    Argument who;
+    const DeviceFamily* family;
+    Current rated;
+    LoadOverTime load;
+};
+
+/// Which of the sentences: how the load runs, and what the earliest sound device does about it.
+std::string_view phraseFor(const overload::Load& load, const overload::HiddenOverload& answer) {
+    constexpr Time atOnce = seconds(1);
+    using Phrases = std::array<std::string_view, 4>; // never, at once, in the first run, in a later one
+    static constexpr Phrases steady{"check.hidden-overload.fails", "check.hidden-overload.steady-at-once",
+                                    "check.hidden-overload.steady-after",
+                                    "check.hidden-overload.steady-after"},
+        runs{"check.hidden-overload.runs", "check.hidden-overload.runs-at-once",
+             "check.hidden-overload.runs-after", "check.hidden-overload.runs-later"},
+        together{"check.hidden-overload.together", "check.hidden-overload.together-at-once",
+                 "check.hidden-overload.together-after", "check.hidden-overload.together-later"};
+    const Phrases& phrases = load.isSteady ? steady : load.isAligned ? together : runs;
+    const overload::Edge& earliest = answer.earliest;
+    if (!earliest.operates()) return phrases[0];
+    if (!answer.holdsOut || earliest.after < atOnce) return phrases[1];
+    return phrases[earliest.run == 1 ? 2 : 3];
+}
+
+/// What the sentence mentions, in the order of the phrases.
+std::vector<Argument> saidOf(const Loaded& loaded, const overload::HiddenOverload& answer,
+                             std::string_view phrase) {
+    const Current excess = loaded.load.load.peak - loaded.rated;
+    std::vector<Argument> said{loaded.who, measure(answer.toDevice, units::ratio),
+                               measure(loaded.rated, units::ampere), deviceWord(loaded.family),
+                               measure(excess, units::ampere)};
+    if (phrase.starts_with("check.hidden-overload.runs")) {
+        said.push_back(spanOf(answer.overRating.above));
+        said.push_back(spanOf(answer.overRating.period));
+    }
+    if (phrase.ends_with("-later")) said.emplace_back(static_cast<std::int64_t>(answer.earliest.run));
+    if (phrase.ends_with("-later") || phrase.ends_with("-after"))
+        said.push_back(spanOf(answer.earliest.after));
+    return said;
+}
+
+void showCurrents(const VisitContext& visit, const Loaded& loaded, Worksheet& sheet) {
+    const auto currents = visit.tables.conventionalCurrents(*loaded.family, loaded.rated);
+    if (!currents) return;
+    if (const auto nonOperating = currents->nonOperatingMultiple)
+        sheet.show(
+            [&] { return tableTerm("I_nf", loaded.rated * *nonOperating, units::ampere, currents->source); });
+    sheet.show([&] {
+        return tableTerm("I_2", loaded.rated * currents->operatingMultiple, units::ampere, currents->source);
+    });
+}
+
+void showEdge(std::string_view symbol, const overload::Edge& edge, std::string_view note, Worksheet& sheet) {
+    if (edge.operates())
+        sheet.showAside([&] {
+            const Measure span = spanOf(edge.after);
+            return Term{std::string(symbol), span, TermOrigin::Computed, {note, {}}, {}};
+        });
+}
+
+/// How the answer came about, and where it would turn.
+void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload::Question& question,
+                const overload::HiddenOverload& answer, Worksheet& sheet) {
+    if (!sheet.isFull()) return;
+    showCurrents(visit, loaded, sheet);
+    const auto aside = [&](std::string_view symbol, Current current, std::string_view note) {
+        sheet.showAside([&] { return computedTerm(symbol, current, units::ampere, {note, {}}); });
+    };
+    const bool isOne = question.device.elements == physics::Elements::One;
+    sheet.showAside([&] {
+        return tableTerm("I_ref", question.device.limits.carries, units::ampere, question.device.source,
+                         {isOne ? "check.note.replica-one" : "check.note.replica-two", {}});
+    });
+    if (answer.holdsOut) showEdge("t_may", answer.earliest, "check.note.earliest-device", sheet);
+    showEdge("t_must", answer.latest, "check.note.latest-device", sheet);
+    aside("I_may", answer.mayOperateAt, "check.note.may-operate-at");
+    if (answer.mustOperateAt) aside("I_must", *answer.mustOperateAt, "check.note.must-operate-at");
+    sheet.showAside([&] {
+        const auto& shift = visit.tables.band(Band::DeviceShift);
+        return assumedTerm("s", shift.value, units::percent, {"check.note.device-shift", {}}, shift.source);
+    });
+    aside("I_aged", answer.agedMayOperateAt, "check.note.aged-may-operate-at");
+    aside("I_rms", loaded.load.load.rms, "check.note.mean-load");
+    sheet.showAside([&] {
+        return computedTerm("(I/I_n)^2", answer.contactPeak, units::ratio, {"check.note.contact-heat", {}});
+    });
+    sheet.showAside([&] {
+        return computedTerm("(I_rms/I_n)^2", answer.contactMean, units::ratio,
+                            {"check.note.contact-heat-mean", {}});
+    });
+}
+
+/// Writes down what one load does to its device; the verdict becomes that of this load.
+class Judged {
+  public:
+    Judged(const VisitContext& visit, Worksheet& sheet)
+      : visit_(visit)
+      , sheet_(sheet) {}
+
+    void judge(const Loaded& loaded) {
+        sheet_.compareTolerance(Relation::AtMost, "I_b", loaded.load.current, Figure<Current>{loaded.rated},
+                                units::ampere);
+        said_ = {measure(loaded.load.current, units::ampere), deviceWord(loaded.family),
+                 measure(loaded.rated, units::ampere)};
+    }
+    void judgeOverload(const Loaded& loaded, const overload::Question& question) {
+        const overload::Edge sure = overload::sureToOperate(question);
+        if (sure.operates()) {
+            sheet_.atWorst(Verdict::Close);
+            said_ = {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
+                     measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)};
+        }
+        if (!sheet_.isFull()) return;
+        const overload::HiddenOverload answer = overload::answer(question);
+        showAnswer(visit_, loaded, question, answer, sheet_);
+        if (sure.operates()) return;
+        const std::string_view phrase = phraseFor(loaded.load.load, answer);
+        sheet_.phrase(Verdict::Fails, phrase);
+        said_ = saidOf(loaded, answer, phrase);
+    }
+    std::vector<Argument> said() { return std::move(said_); }
+
+  private:
+    const VisitContext& visit_;
+    Worksheet& sheet_;
+    std::vector<Argument> said_;
+};
+
+/// The piece that overloads its plug fuse most, where no sound fuse is sure to end it.
+std::optional<Loaded> worstOnPlugFuse(const CircuitContext& context) {
+    const DeviceFamily* family = context.tables.deviceFamily("1362");
+    std::optional<Loaded> worst;
+    for (const Equipment* equipment : context.equipment) {
+        const auto rated = usable(equipment->plugFuse);
+        if (!rated || !family) continue;
+        auto load = loadOverTime(context, context.circuit, *equipment);
+        if (!load || !(load->current.value > *rated)) continue;
+        if (worst && load->current.value / *rated <= worst->load.current.value / worst->rated) continue;
+        const auto question = overloadQuestion(context, *family, {}, *rated, load->load);
+        if (question && !overload::sureToOperate(*question).operates())
+            worst = Loaded{equipment->name, family, *rated, std::move(*load)};
+    }
+    return worst;
+}
+
+} // namespace
+
+/// A load above the rating of its device that no sound device is sure to end: it works, and heats (IEC
+/// 60364-4-43, 433.1, condition 1, and what the device's standard leaves open). Looks at the circuit's device
+/// and at the fuses of plugs and fused outlets.
+Finding checkHiddenOverload(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"hidden-overload">, context, {RecordKind::Circuit, context.circuit.id});
+    sheet.formula("I_b ≤ I_n");
+    sheet.clause("overload");
+    auto load = loadOverTime(context, context, sheet);
+    const auto rated = ratedCurrent(context, sheet);
+    Judged judged(context, sheet);
+    if (load && rated) {
+        const Loaded loaded{Word{"check.word.the-load"}, context.family, *rated, std::move(*load)};
+        judged.judge(loaded);
+        if (sheet.verdict() == Verdict::Fails) {
+            const DeviceFamily* family = deviceFamily(context, sheet);
+            const auto question =
+                family ? overloadQuestion(context, *family, context.circuit.device, *rated, loaded.load.load)
+                       : std::nullopt;
+            if (!question) {
+                if (family) sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+                return sheet.cannotTell();
+            }
+            judged.judgeOverload(loaded, *question);
+        }
+    }
+    if (!sheet.hasVerdict() || sheet.verdict() != Verdict::Fails)
+        if (const auto plugged = worstOnPlugFuse(context)) {
+            judged.judge(*plugged);
+            judged.judgeOverload(*plugged, *overloadQuestion(context, *plugged->family, {}, plugged->rated,
+                                                             plugged->load.load));
+        }
+    return sheet.concludeWith([&] { return judged.said(); });
+}
+
+} // namespace loopwright

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/checks/load_over_time.h"
+
+#include "core/checks/capacity.h"
+#include "core/checks/load_current.h"
+
+#include <algorithm>
+
+namespace loopwright {
+namespace {
+
+/// The visit for looking something up without writing it down.
+VisitContext quiet(const VisitContext& visit) {
+    return {visit.installation, visit.tables, visit.rules,         Detail::VerdictOnly,
+            visit.visit,        visit.supply, visit.supplyReading, visit.uncertainties};
+}
+constexpr CheckPhrasing unsaid = phrasing<"hidden-overload">;
+
+/// Figures of one piece; its current is 0 where it is not known.
+overload::Piece pieceOf(const VisitContext& visit, const Circuit& circuit, const Equipment& equipment) {
+    const VisitContext unseen = quiet(visit);
+    Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, circuit.id});
+    const auto drawn = equipmentCurrent(unseen, circuit, equipment, scratch);
+    const double count = usable(equipment.count).value_or(1);
+    overload::Piece piece;
+    if (drawn && drawn->each.bound == Bound::Exact && isUsable(drawn->each.value)) {
+        piece.each = drawn->each.value;
+        piece.count = piecesOnOnePhase(circuit, *drawn, count);
+    }
+    piece.on = usable(equipment.onTime);
+    piece.off = usable(equipment.offTime).value_or(Time());
+    return piece;
+}
+
+Current sumOf(const std::vector<overload::Piece>& pieces) {
+    Current sum;
+    for (const overload::Piece& piece : pieces)
+        sum += piece.each * piece.count;
+    return sum;
+}
+
+/// Makes them come to the current that counts.
+void fit(std::vector<overload::Piece>& pieces, Current current) {
+    if (pieces.size() == 1 && pieces.front().each == Current()) pieces.front().each = current;
+    const bool allKnown =
+        std::ranges::all_of(pieces, [](const overload::Piece& piece) { return piece.each > Current(); });
+    const Current sum = sumOf(pieces);
+    if (pieces.empty() || !allKnown || !isFinite(sum)) {
+        pieces = {{current, 1, std::nullopt, {}}};
+        return;
+    }
+    for (overload::Piece& piece : pieces)
+        piece.each = piece.each * (current / sum);
+}
+
+void showDuty(const Equipment& equipment, Worksheet& sheet) {
+    if (!usable(equipment.onTime) || !usable(equipment.offTime)) return;
+    const Message note{"check.note.equipment", {equipment.name}};
+    sheet.show([&] { return recordedTerm("t_on", equipment.onTime, units::minute, note); });
+    sheet.show([&] { return recordedTerm("t_off", equipment.offTime, units::minute, note); });
+}
+
+bool isInGround(InstallationMethod method) {
+    return method == InstallationMethod::D1 || method == InstallationMethod::D2;
+}
+
+/// Time constants by the heat balance at I_z. Where a row is missing nothing bounds them.
+void setConstants(const CircuitContext& context, Current each, overload::Conductor& conductor) {
+    constexpr Time atOnce = milliseconds(1);
+    const Wiring& wiring = context.circuit.wiring;
+    const ReferenceTables& tables = context.tables;
+    conductor.quick = atOnce;
+    const auto size = usable(wiring.lineSize);
+    if (!size) return;
+    const auto cold = tables.conductorResistance(wiring.material, *size);
+    const auto constants = tables.conductorConstants(wiring.material);
+    if (!cold || !constants) return;
+    const double coefficient = tables.temperatureCoefficient(wiring.material).value;
+    const ResistancePerLength resistance =
+        cold->value * (1 + coefficient * (conductor.limit - celsius(20)).base());
+    const TemperatureDifference rise = conductor.limit - conductor.ambient;
+    const double heat = constants->value.volumetricHeat.base() * size->base();
+    conductor.quick = overload::timeConstant(heat, rise, each, resistance);
+    const auto around = tables.heatAroundConductor(wiring.insulation, *size);
+    const bool isBuried = isInGround(wiring.method) || !wiring.insulatedLength.isMissing();
+    if (around && !isBuried)
+        conductor.slow = overload::timeConstant(heat + around->value, rise, each, resistance);
+}
+
+} // namespace
+
+std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const CircuitRecords& records,
+                                         Worksheet& sheet) {
+    const auto current = loadCurrent(visit, records, sheet);
+    if (!current) return std::nullopt;
+    LoadOverTime result{*current, {}, {}};
+    for (const Equipment* equipment : records.equipment) {
+        result.pieces.push_back(pieceOf(visit, records.circuit, *equipment));
+        showDuty(*equipment, sheet);
+    }
+    fit(result.pieces, current->value);
+    result.load = overload::loadOf(result.pieces);
+    return result;
+}
+
+std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circuit& circuit,
+                                         const Equipment& equipment) {
+    overload::Piece piece = pieceOf(visit, circuit, equipment);
+    if (!(piece.each > Current())) return std::nullopt;
+    piece.count = 1;
+    LoadOverTime result{{piece.each}, {piece}, {}};
+    result.load = overload::loadOf(result.pieces);
+    return result;
+}
+
+std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
+                                               Worksheet& sheet) {
+    const Wiring& wiring = context.circuit.wiring;
+    const auto limit = context.tables.conductorLimit(wiring.insulation);
+    const Temperature ambient =
+        usable(wiring.ambient).value_or(context.tables.referenceAmbient(wiring.method));
+    if (!limit || !(ambient < limit->value)) {
+        sheet.unpublished(context.circuit, "wiring.ambient_degC");
+        return std::nullopt;
+    }
+    sheet.show([&] { return tableTerm("θ_max", limit->value, units::celsius, limit->source); });
+    overload::Conductor conductor{ambient, limit->value, capacity, {}, {}, {}};
+    const double parallel = usable(wiring.parallelConductors).value_or(1);
+    setConstants(context, capacity / parallel, conductor);
+    conductor.capacity = capacity / legShare(context.rules, context.circuit);
+    conductor.life = context.tables.insulationLife(wiring.insulation).value;
+    return conductor;
+}
+
+std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
+                                                   const Device& device, Current rated,
+                                                   const overload::Load& load) {
+    const auto setting = family.adjustable ? usable(device.thermalSetting) : std::nullopt;
+    const auto delay = family.adjustable ? usable(device.thermalDelay) : std::nullopt;
+    const Current counts = setting.value_or(rated);
+    const ThermalDevice* thermal = visit.tables.thermalDevice(family, counts, delay);
+    if (!thermal) return std::nullopt;
+    return overload::Question{*thermal, counts,       visit.tables.instantaneousBand(family, counts),
+                              load,     std::nullopt, visit.tables.band(Band::DeviceShift).value};
+}
+
+std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
+    const VisitContext unseen = quiet(context);
+    Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, context.circuit.id});
+    auto load = loadOverTime(unseen, context, scratch);
+    const auto rated = usable(context.circuit.device.ratedCurrent);
+    if (!load || !rated || !context.family || !isUsable(load->current.value)) return std::nullopt;
+    auto question = overloadQuestion(context, *context.family, context.circuit.device, *rated, load->load);
+    if (!question) return std::nullopt;
+    if (const auto capacity = wiringCapacity(unseen, context, scratch))
+        question->conductor = conductorOf(context, *capacity, scratch);
+    const overload::HiddenOverload answer = overload::answer(*question);
+    return OverloadAnswer{std::move(*load), question->rated, &question->device, question->conductor, answer};
+}
+
+Measure spanOf(Time time) {
+    const Unit& unit = time < minutes(2) ? units::second : time < hours(2) ? units::minute : units::hour;
+    return measure(time, unit);
+}
+
+} // namespace loopwright

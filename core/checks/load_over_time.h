@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/checks/worksheet.h"
+#include "core/overload/hidden_overload.h"
+
+namespace loopwright {
+
+/// I_b of a circuit with the duty of what makes it up.
+struct LoadOverTime {
+    Figure<Current> current;
+    std::vector<overload::Piece> pieces; ///< in the phase loaded most; together they come to the current
+    overload::Load load;
+};
+
+/// The pieces take part in I_b as their own currents do, whatever I_b itself was taken from. Where a piece's
+/// current is not known, and it is not the only one, the load counts as running without end. Shown with its
+/// terms; lacks what I_b lacks.
+std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
+                                         Worksheet& sheet);
+
+/// The same of one piece of equipment by itself; nothing where its figures are not recorded, which is not
+/// noted as missing here.
+std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circuit& circuit,
+                                         const Equipment& equipment);
+
+/// What the circuit's wiring is to its heat, its capacity being `capacity`; of a ring that of the whole load.
+/// Nothing where no row gives its temperatures; noted on the sheet.
+std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
+                                               Worksheet& sheet);
+
+/// The question of whether `load` can go on unnoticed through a device. Nothing where the family is not made
+/// in this rating. `load` must outlive it.
+std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
+                                                   const Device& device, Current rated,
+                                                   const overload::Load& load);
+
+/// Everything about a circuit's hidden overload, for pictures: what was asked, and the answer.
+struct OverloadAnswer {
+    LoadOverTime load;
+    Current rated;
+    const ThermalDevice* device = nullptr;
+    std::optional<overload::Conductor> conductor;
+    overload::HiddenOverload answer;
+};
+/// Nothing where load or device are not known.
+std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context);
+
+/// A span of time in the unit that people use for it: "45 s", "4 min", "3 h".
+Measure spanOf(Time time);
+
+} // namespace loopwright

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/overload/load.h"
+#include "core/reference/reference_tables.h"
+
+#include <optional>
+
+/// How warm a conductor gets under a load that comes and goes, and how its insulation ages. First-order
+/// heating, the resistance taken as that at the limit: warm side below I_z, cool side above (IEC 60287-1-1).
+namespace loopwright::overload {
+
+struct Conductor {
+    Temperature ambient;
+    Temperature limit; ///< that the insulation bears for ever
+    Current capacity;  ///< I_z: steadily carried it ends at the limit in that ambient
+    Time quick;        ///< time constant if the conductor alone takes up heat: none is quicker
+    /// If all of the cable does; nothing where its surroundings do too (in the ground) or nobody knows.
+    std::optional<Time> slow;
+    InsulationLife life;
+};
+
+/// tau = C (theta_r - theta_a) / (I_z2 R), R per metre at the limit: heat balance of a conductor at I_z
+/// (steady: I_z2 R = rise / thermal resistance). `heat` is C in J/(K m) of one conductor, `capacity` what one
+/// conductor carries.
+Time timeConstant(double heat, TemperatureDifference rise, Current capacity, ResistancePerLength resistance);
+
+/// Over a cycle that has gone on for long.
+struct ConductorHeat {
+    Temperature peak;      ///< at most
+    Temperature leastPeak; ///< at least
+    Temperature mean;
+    /// How fast the insulation ages, as a multiple of ageing at its limit; estimates, by the least and the
+    /// most that activation energies and time constants allow.
+    Ratio leastAgeing = 0;
+    Ratio mostAgeing = 0;
+};
+ConductorHeat heatUnder(const Conductor& conductor, const Steps& cycle);
+
+/// exp(E / R (1/T_0 - 1/T)): the speed of ageing at `temperature` as a multiple of that at `reference`
+/// (Arrhenius; IEC 60216-1). `energy` in J/mol.
+Ratio relativeAgeing(double energy, Temperature reference, Temperature temperature);
+
+} // namespace loopwright::overload
