@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/overload/conductor.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
+
+namespace loopwright::overload {
+namespace {
+
+Conductor conductor() {
+    return {celsius(30), celsius(70), amperes(27), seconds(53), seconds(340), {89'000, 98'000}};
+}
+Steps steady(double current) {
+    return {{amperes(current), hours(1e5)}};
+}
+Steps runs(double current, double on, double off) {
+    return {{amperes(current), minutes(on)}, {amperes(0), minutes(off)}};
+}
+
+TEST(ConductorHeat, AtItsCapacityItEndsAtItsLimitAndAgesAtTheRateOfItsLimit) {
+    const ConductorHeat heat = heatUnder(conductor(), steady(27));
+    EXPECT_NEAR(heat.peak.base(), 70, 1e-6);
+    EXPECT_NEAR(heat.leastPeak.base(), 70, 1e-6);
+    EXPECT_NEAR(heat.mean.base(), 70, 1e-6);
+    EXPECT_NEAR(heat.leastAgeing, 1, 1e-6);
+    EXPECT_NEAR(heat.mostAgeing, 1, 1e-6);
+}
+
+TEST(ConductorHeat, TheConventionalCurrentIsWorth114Degrees) {
+    // insulation_ageing.csv: 114.1 degC at 1.45 I_z, 81.1 degC at 1.13 I_z, PVC 70 in 30 degC.
+    EXPECT_NEAR(heatUnder(conductor(), steady(1.45 * 27)).peak.base(), 114.1, 0.05);
+    EXPECT_NEAR(heatUnder(conductor(), steady(1.13 * 27)).peak.base(), 81.1, 0.05);
+}
+
+TEST(ConductorHeat, InShortRunsTheQuickEstimateIsWarmerAndTheMeanIsTheSame) {
+    const ConductorHeat heat = heatUnder(conductor(), runs(40, 2, 6));
+    EXPECT_GT(heat.peak, heat.leastPeak);
+    EXPECT_GT(heat.leastPeak, heat.mean);
+    EXPECT_NEAR(heat.mean.base(), 30 + 40 * (40.0 / 27) * (40.0 / 27) * 0.25, 1e-9);
+    Conductor buried = conductor();
+    buried.slow.reset();
+    const ConductorHeat there = heatUnder(buried, runs(40, 2, 6));
+    EXPECT_EQ(there.leastPeak, there.mean) << "nothing says how quick its surroundings are";
+    EXPECT_GE(there.mostAgeing, there.leastAgeing);
+}
+
+TEST(ConductorHeat, TimeConstantsAreThoseOfTheBalance) {
+    // 2.5 mm2 copper, 27 A by method C: 53 s for the conductor alone (insulation_ageing.csv, derived there
+    // from IEC 60228 and IEC 60364-5-52).
+    const ResistancePerLength hot = ohmsPerKilometre(7.41) * (1 + 0.00393 * 50);
+    EXPECT_NEAR(timeConstant(3.45 * 2.5, kelvins(40), amperes(27), hot).base(), 53, 1);
+}
+
+TEST(RelativeAgeing, DoublesByTheHalvingStepOfItsActivationEnergy) {
+    // insulation_ageing.csv: 98 kJ/mol halves life every 6.92 K at 70 degC, 89 kJ/mol every 7.62 K (first
+    // order, so over half a step to either side).
+    for (const auto& [energy, step] : {std::pair(98'000.0, 6.92), std::pair(89'000.0, 7.62)})
+        EXPECT_NEAR(relativeAgeing(energy, celsius(70 - step / 2), celsius(70 + step / 2)), 2, 0.01) << energy;
+    EXPECT_DOUBLE_EQ(relativeAgeing(98'000, celsius(70), celsius(70)), 1);
+}
+
+RC_GTEST_PROP(ConductorHeat, MoreLoadIsNeverCoolerAndNeverAgesLess, ()) {
+    const double current = *rc::gen::inRange(1, 60), more = current + *rc::gen::inRange(0, 30);
+    const double on = *rc::gen::inRange(1, 600) / 10.0, off = *rc::gen::inRange(1, 600) / 10.0;
+    const ConductorHeat less = heatUnder(conductor(), runs(current, on, off)),
+                        greater = heatUnder(conductor(), runs(more, on, off));
+    RC_ASSERT(greater.peak >= less.peak);
+    RC_ASSERT(greater.leastPeak >= less.leastPeak);
+    RC_ASSERT(greater.mostAgeing >= less.mostAgeing * (1 - 1e-9));
+    RC_ASSERT(less.leastPeak.base() <= less.peak.base() + 1e-9);
+    RC_ASSERT(less.mean.base() <= less.leastPeak.base() + 1e-9);
+    RC_ASSERT(less.leastAgeing <= less.mostAgeing);
+}
+
+} // namespace
+} // namespace loopwright::overload
