@@ -78,7 +78,8 @@ TEST(HiddenOverload, PiecesThatMayFallTogetherAreSaidToDoSo) {
     fixture.reading().measuredLoad = read(amperes(65), 0);
     const Finding finding = fixture.find("hidden-overload");
     EXPECT_EQ(finding.verdict, Verdict::Fails);
-    EXPECT_EQ(finding.sentence.key, "check.hidden-overload.together-after") << testing::PrintToString(finding);
+    EXPECT_EQ(finding.sentence.key, "check.hidden-overload.together-after")
+        << testing::PrintToString(finding);
     EXPECT_NEAR(std::get<Measure>(finding.sentence.arguments[4]).value, 15, 1e-9);
     fixture.circuit().device.ratedCurrent = typed(amperes(80));
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds);

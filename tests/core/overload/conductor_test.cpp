@@ -57,7 +57,8 @@ TEST(RelativeAgeing, DoublesByTheHalvingStepOfItsActivationEnergy) {
     // insulation_ageing.csv: 98 kJ/mol halves life every 6.92 K at 70 degC, 89 kJ/mol every 7.62 K (first
     // order, so over half a step to either side).
     for (const auto& [energy, step] : {std::pair(98'000.0, 6.92), std::pair(89'000.0, 7.62)})
-        EXPECT_NEAR(relativeAgeing(energy, celsius(70 - step / 2), celsius(70 + step / 2)), 2, 0.01) << energy;
+        EXPECT_NEAR(relativeAgeing(energy, celsius(70 - step / 2), celsius(70 + step / 2)), 2, 0.01)
+            << energy;
     EXPECT_DOUBLE_EQ(relativeAgeing(98'000, celsius(70), celsius(70)), 1);
 }
 

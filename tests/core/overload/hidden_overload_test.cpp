@@ -118,8 +118,8 @@ AnyCase anyCase() {
         {"60898-B", 16}, {"60898-C", 50}, {"60898-D", 100}, {"61009-B", 32}, {"88-2", 32},
         {"88-3", 45},    {"1361", 30},    {"3036", 15},     {"1362", 13},    {"60269-gG", 63}};
     const auto& [key, rated] = *rc::gen::elementOf(devices);
-    const AnyCase any{key, rated, rated * *rc::gen::inRange(50, 300) / 100.0, *rc::gen::inRange(1, 600) / 10.0,
-                      *rc::gen::inRange(1, 600) / 10.0};
+    const AnyCase any{key, rated, rated * *rc::gen::inRange(50, 300) / 100.0,
+                      *rc::gen::inRange(1, 600) / 10.0, *rc::gen::inRange(1, 600) / 10.0};
     RC_LOG() << key << " " << rated << " A: " << any.current << " A for " << any.on << " min, rests "
              << any.off << " min\n";
     return any;

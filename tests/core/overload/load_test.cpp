@@ -20,7 +20,8 @@ Piece steady(double current) {
 std::string told(const Steps& steps) {
     std::string text;
     for (const physics::DutyStep& step : steps)
-        text += std::to_string(step.current.base()) + " A for " + std::to_string(step.duration.base()) + " s; ";
+        text +=
+            std::to_string(step.current.base()) + " A for " + std::to_string(step.duration.base()) + " s; ";
     return text;
 }
 
