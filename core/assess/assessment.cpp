@@ -53,6 +53,18 @@ Assessment assess(const Installation& installation, Id visit, const ReferenceTab
     return assessment;
 }
 
+std::vector<Finding> assessCircuit(const Installation& installation, Id visit, Id circuit,
+                                   const ReferenceTables& tables, const RuleSet& rules, Detail detail) {
+    std::vector<Finding> findings;
+    const Visit* row = find(installation.visits, visit);
+    const Circuit* judged = find(installation.circuits, circuit);
+    const Board* board = judged ? find(installation.boards, judged->board) : nullptr;
+    if (!row || !board || !isInUse(*judged)) return findings;
+    const VisitRecords records(installation, *row, tables, rules, detail);
+    find(circuitChecks(), records.forCircuit(records.forBoard(*board), *judged), findings);
+    return findings;
+}
+
 std::vector<const Finding*> Assessment::about(Id subject) const {
     std::vector<const Finding*> found;
     for (const Finding& finding : findings)

@@ -41,6 +41,11 @@ struct Assessment {
 Assessment assess(const Installation& installation, Id visit, const ReferenceTables& tables,
                   const RuleSet& rules, Detail detail = Detail::Full);
 
+/// What every check of one circuit finds, worst first; nothing where there is no such visit or circuit in use.
+std::vector<Finding> assessCircuit(const Installation& installation, Id visit, Id circuit,
+                                   const ReferenceTables& tables, const RuleSet& rules,
+                                   Detail detail = Detail::Full);
+
 /// Not fit when an observation of the visit that is not put right says Make safe, Put right or Look further,
 /// or when a finding fails.
 Answer answer(const Installation& installation, const Assessment& assessment);

@@ -20,6 +20,7 @@ std::span<const Phrase> fields(); ///< names of records and fields: "field.circu
 std::span<const Phrase> units();  ///< why a figure was refused
 std::span<const Phrase> model();  ///< why a change was refused, and what changes are called
 std::span<const Phrase> rules();  ///< why a rule set was refused
+std::span<const Phrase> remedy(); ///< what puts an overload right
 std::span<const Phrase> siteFile();
 std::span<const Phrase> sums();       ///< titles of sums, and why one was not done
 std::span<const Phrase> sumFigures(); ///< names of their inputs and results

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/phrases/tables.h"
+
+#include <array>
+
+/// What remedies propose; the same sentence is the label of the change that takes one.
+namespace loopwright::phrase_tables {
+namespace {
+
+constexpr std::array table{
+    Phrase{
+        "remedy.run-in-turns",
+        LOOPWRIGHT_PHRASE("Phrases", "Interlock the equipment so that no two pieces run at once: {0} then."),
+        "current"},
+    Phrase{"remedy.less-load", LOOPWRIGHT_PHRASE("Phrases", "Take {0} off: {1} is left."),
+           "current, current"},
+    Phrase{"remedy.other-device", LOOPWRIGHT_PHRASE("Phrases", "Fit another device: {0}, {1}."),
+           "family, rating"},
+    Phrase{"remedy.separate-circuit", LOOPWRIGHT_PHRASE("Phrases", "Move to a circuit of its own: {0}."),
+           "equipment"},
+    Phrase{"remedy.device-of-its-own",
+           LOOPWRIGHT_PHRASE("Phrases", "Connect without a plug fuse, to a device of its own: {0}."),
+           "equipment"},
+    Phrase{"remedy.larger-conductor", LOOPWRIGHT_PHRASE("Phrases", "Fit larger line conductors: {0}."),
+           "size"},
+    Phrase{"remedy.device-and-conductor",
+           LOOPWRIGHT_PHRASE("Phrases", "Fit another device and larger line conductors: {0}, {1}; {2}."),
+           "family, rating, size"},
+    Phrase{"remedy.advice",
+           LOOPWRIGHT_PHRASE("Phrases", "Advice for a competent person. Local rules and the actual site "
+                                        "decide; prove dead before work, and test after it."),
+           ""},
+};
+
+} // namespace
+
+std::span<const Phrase> remedy() {
+    return table;
+}
+
+} // namespace loopwright::phrase_tables

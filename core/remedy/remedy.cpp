@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/remedy/remedy.h"
+
+#include "core/assess/visit_records.h"
+#include "core/checks/capacity.h"
+#include "core/checks/load_over_time.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace loopwright {
+namespace {
+
+/// Checks of load, device and wiring: what a remedy is for.
+constexpr std::array<std::string_view, 7> settled{"hidden-overload", "load-device",    "device-wiring",
+                                                  "load-wiring",     "conductor-heat", "conventional",
+                                                  "plug-fuse"};
+
+bool isSettled(std::string_view check) {
+    return std::ranges::find(settled, check) != settled.end();
+}
+bool fails(const std::optional<Finding>& finding) {
+    return finding && finding->verdict == Verdict::Fails;
+}
+bool isKnown(const std::optional<Finding>& finding) {
+    return !finding || finding->verdict != Verdict::CannotTell;
+}
+
+/// Families that new devices are fitted from, the most usual first.
+constexpr std::array<std::string_view, 5> usualFamilies{"60898-B", "60898-C", "61009-B", "88-2", "88-3"};
+
+template <class Q>
+std::string stored(Q value, const Unit& unit, int decimals, Origin origin = Origin::Typed) {
+    return formatEntry(toText(Entry<Q>::of(value, decimals, origin), unit));
+}
+
+/// A value rounded down to so many decimals of its unit.
+double floored(double value, int decimals) {
+    const double scale = std::pow(10, decimals);
+    return std::floor(value * scale) / scale;
+}
+
+class Finder {
+  public:
+    Finder(const Installation& installation, Id visit, Id circuit, const ReferenceTables& tables,
+           const RuleSet& rules)
+      : installation_(installation)
+      , visit_(visit)
+      , id_(circuit)
+      , circuit_(*find(installation.circuits, circuit))
+      , tables_(tables)
+      , rules_(rules)
+      , before_(assessCircuit(installation, visit, circuit, tables, rules, Detail::VerdictOnly)) {
+        lookAtTheCircuit();
+    }
+
+    std::vector<Remedy> found() {
+        if (!load_ || !std::ranges::any_of(before_, [](const Finding& finding) {
+                return isSettled(finding.check) && finding.verdict == Verdict::Fails;
+            }))
+            return {};
+        runInTurns();
+        lessLoad();
+        otherDevice(circuit_.wiring, RemedyKind::OtherDevice);
+        separateCircuit();
+        largerConductor();
+        return std::move(remedies_);
+    }
+
+  private:
+    void lookAtTheCircuit() {
+        const Visit* visit = find(installation_.visits, visit_);
+        const Board* board = find(installation_.boards, circuit_.board);
+        if (!visit || !board) return;
+        const VisitRecords records(installation_, *visit, tables_, rules_, Detail::VerdictOnly);
+        const CircuitContext context = records.forCircuit(records.forBoard(*board), circuit_);
+        Worksheet scratch(phrasing<"load-device">, context, {RecordKind::Circuit, id_});
+        load_ = loadOverTime(context, context, scratch);
+        capacity_ = wiringCapacity(context, context, scratch);
+        equipment_.assign(context.equipment.begin(), context.equipment.end());
+    }
+
+    /// What cannot be told stays so, but a device is chosen only where everything about it is known.
+    static bool isInTheWay(RemedyKind kind, const CheckShift& shift) {
+        if (shift.isWorse()) return true;
+        if (!isSettled(shift.check)) return false;
+        const bool fitsADevice = kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
+        return fails(shift.after) || (fitsADevice && !isKnown(shift.after));
+    }
+    bool isWorthTaking(RemedyKind kind, const Change& change) const {
+        const auto changed = foretold(installation_, visit_, id_, change, tables_);
+        if (!changed) return false;
+        const auto shifts = shiftsBetween(
+            before_, assessCircuit(*changed, visit_, id_, tables_, rules_, Detail::VerdictOnly));
+        return std::ranges::none_of(shifts, [&](const CheckShift& shift) { return isInTheWay(kind, shift); });
+    }
+    /// Adds the remedy if it is one.
+    bool offer(RemedyKind kind, Change change) {
+        if (!isWorthTaking(kind, change)) return false;
+        auto result = whatIf(installation_, visit_, id_, change, tables_, rules_);
+        if (!result) return false;
+        Remedy remedy{kind, std::move(change), std::move(result->circuit), std::move(result->elsewhere),
+                      true};
+        remedy.holdsThroughout =
+            std::ranges::none_of(remedy.circuit, [](const CheckShift& shift) { return fails(shift.after); });
+        std::erase_if(remedy.circuit,
+                      [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });
+        remedies_.push_back(std::move(remedy));
+        return true;
+    }
+
+    Edit setLoad(Current load) const {
+        return setField(RecordKind::Circuit, id_, "load_A", stored(load, units::ampere, 1));
+    }
+    /// With so much left that the check is not even close.
+    Current allowed(Current limit) const { return limit * (1 - rules_.closeBand); }
+
+    void runInTurns() {
+        Current steady, largest;
+        std::size_t inTurns = 0;
+        for (const overload::Piece& piece : load_->pieces) {
+            const bool rests = piece.on && piece.off > Time();
+            if (!rests) steady += piece.each * piece.count;
+            if (!rests) continue;
+            largest = std::max(largest, piece.each);
+            inTurns += piece.count > 1 ? 2 : 1;
+        }
+        if (inTurns < 2) return;
+        const Current load = amperes(std::ceil((steady + largest).base() * 10 - 1e-6) / 10);
+        offer(RemedyKind::RunInTurns,
+              {{"remedy.run-in-turns", {measure(load, units::ampere)}}, {setLoad(load)}});
+    }
+
+    void lessLoad() {
+        const auto rated = usable(circuit_.device.ratedCurrent);
+        if (!rated) return;
+        Current most = allowed(*rated);
+        if (capacity_) most = std::min(most, allowed(*capacity_ / legShare(rules_, circuit_)));
+        most = amperes(floored(most.base(), 1));
+        if (!(most < load_->load.peak) || !(most > Current())) return;
+        offer(RemedyKind::LessLoad,
+              {{"remedy.less-load",
+                {measure(load_->load.peak - most, units::ampere, 1), measure(most, units::ampere, 1)}},
+               {setLoad(most)}});
+    }
+
+    std::vector<const DeviceFamily*> families() const {
+        std::vector<const DeviceFamily*> families;
+        const DeviceFamily* own = tables_.deviceFamily(circuit_.device.family);
+        const bool isMade = own && !own->legacy && !own->adjustable && own->kind != DeviceKind::PlugFuse;
+        if (isMade) families.push_back(own);
+        // A residual device that is part of the device goes with it.
+        if (own && own->kind == DeviceKind::Rcbo) return families;
+        for (const std::string_view key : usualFamilies)
+            if (const DeviceFamily* family = tables_.deviceFamily(key); family && family != own)
+                families.push_back(family);
+        return families;
+    }
+    /// The edits that fit another device. What its plate will say of its breaking capacity is not known yet.
+    std::vector<Edit> fitted(const DeviceFamily& family, Current rated) const {
+        std::vector<Edit::Value> values{
+            {"device.ratedCurrent_A",
+             stored(rated, units::ampere, rated.base() == std::floor(rated.base()) ? 0 : 1)}};
+        if (family.key != circuit_.device.family)
+            values.insert(values.end(), {{"device.family", family.key}, {"device.breakingCapacity_kA", ""}});
+        return {{Edit::Step::Set, RecordKind::Circuit, id_, std::move(values)}};
+    }
+
+    /// The smallest rating that carries the load and that the wiring carries, of the first family that has
+    /// one. `wired` are the edits that make `wiring`.
+    bool otherDevice(const Wiring& wiring, RemedyKind kind, const std::vector<Edit>& wired = {}) {
+        for (const DeviceFamily* family : families())
+            for (const Current rated : tables_.ratings(*family)) {
+                const bool isSame = family->key == circuit_.device.family &&
+                                    rated == usable(circuit_.device.ratedCurrent).value_or(Current());
+                if (isSame || rated < load_->load.peak) continue;
+                Change change{{}, fitted(*family, rated)};
+                change.edits.insert(change.edits.end(), wired.begin(), wired.end());
+                change.label =
+                    kind == RemedyKind::OtherDevice
+                        ? Message{"remedy.other-device", {family->label, measure(rated, units::ampere)}}
+                        : Message{"remedy.device-and-conductor",
+                                  {family->label, measure(rated, units::ampere),
+                                   measure(wiring.lineSize.value, units::squareMillimetre)}};
+                if (offer(kind, std::move(change))) return true;
+                // The next rating is larger still; one that does not pass because of the wiring never will.
+                if (capacity_ && wired.empty() && rated > *capacity_ / legShare(rules_, circuit_)) break;
+            }
+        return false;
+    }
+
+    /// Moves the heaviest piece whose going suffices. Where a piece hangs on a plug fuse that it overloads,
+    /// the plug fuse goes with it.
+    void separateCircuit() {
+        std::vector<const Equipment*> heaviest = equipment_;
+        std::ranges::stable_sort(heaviest, std::greater<>{}, [&](const Equipment* equipment) {
+            return pieceOf(*equipment).each * pieceOf(*equipment).count;
+        });
+        for (const Equipment* equipment : heaviest) {
+            Change change{{"remedy.separate-circuit", {equipment->name}},
+                          {removeRecord(RecordKind::Equipment, equipment->id)}};
+            const overload::Piece piece = pieceOf(*equipment);
+            const Current left = load_->load.peak - piece.each * piece.count;
+            // Without other equipment nothing is left to judge.
+            if (equipment_.size() < 2 && !circuit_.load.hasFigure()) {
+                change = Change{{"remedy.device-of-its-own", {equipment->name}},
+                                {setField(RecordKind::Equipment, equipment->id, "plugFuse_A", "N/A")}};
+            } else if (circuit_.load.hasFigure()) {
+                if (!(left > Current())) continue;
+                change.edits.push_back(setLoad(amperes(std::ceil(left.base() * 10) / 10)));
+            }
+            if (offer(RemedyKind::SeparateCircuit, std::move(change))) return;
+        }
+    }
+    overload::Piece pieceOf(const Equipment& equipment) const {
+        const auto at = std::ranges::find(equipment_, &equipment);
+        const auto index = static_cast<std::size_t>(at - equipment_.begin());
+        return index < load_->pieces.size() ? load_->pieces[index] : overload::Piece{};
+    }
+
+    void largerConductor() {
+        const auto size = usable(circuit_.wiring.lineSize);
+        if (!size) return;
+        bool sameDevice = false;
+        for (const CrossSection larger : tables_.standardSizes(circuit_.wiring.material)) {
+            if (larger <= *size) continue;
+            Wiring wiring = circuit_.wiring;
+            wiring.lineSize = Entry<CrossSection>::of(larger, decimalsOf(larger), Origin::Typed);
+            const Edit edit = setField(RecordKind::Circuit, id_, "wiring.lineSize_mm2",
+                                       stored(larger, units::squareMillimetre, decimalsOf(larger)));
+            if (!sameDevice)
+                sameDevice =
+                    offer(RemedyKind::LargerConductor,
+                          {{"remedy.larger-conductor", {measure(larger, units::squareMillimetre)}}, {edit}});
+            if (sameDevice || otherDevice(wiring, RemedyKind::DeviceAndConductor, {edit})) return;
+        }
+    }
+    static int decimalsOf(CrossSection size) { return size.base() == std::floor(size.base()) ? 0 : 1; }
+
+    const Installation& installation_;
+    Id visit_, id_;
+    const Circuit& circuit_;
+    const ReferenceTables& tables_;
+    const RuleSet& rules_;
+    std::vector<Finding> before_;
+    std::optional<LoadOverTime> load_;
+    std::optional<Current> capacity_;
+    std::vector<const Equipment*> equipment_;
+    std::vector<Remedy> remedies_;
+};
+
+} // namespace
+
+std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
+                             const ReferenceTables& tables, const RuleSet& rules) {
+    if (!find(installation.circuits, circuit)) return {};
+    return Finder(installation, visit, circuit, tables, rules).found();
+}
+
+} // namespace loopwright

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/remedy/what_if.h"
+
+/// Changes that make load, device and wiring of a circuit belong together again, out of the standard ratings
+/// and sizes. Advice for a competent person: each is tried by what-if, and says what else it changes.
+namespace loopwright {
+
+/// What is done, the smallest intervention first.
+enum class RemedyKind : std::uint8_t {
+    RunInTurns,         ///< interlock the pieces: no two run at once
+    LessLoad,           ///< take load off
+    OtherDevice,        ///< another rating, and where need be another family
+    SeparateCircuit,    ///< move one piece to a circuit of its own
+    LargerConductor,    ///< same device
+    DeviceAndConductor, ///< both
+};
+
+struct Remedy {
+    RemedyKind kind = RemedyKind::LessLoad;
+    Change change; ///< what to commit when it is taken; its label is the proposal's sentence
+    std::vector<CheckShift> circuit;   ///< checks of the circuit whose verdict changes
+    std::vector<CheckShift> elsewhere; ///< and of other records
+    bool holdsThroughout = false;      ///< no check of the circuit fails any more
+};
+
+/// Remedies in the order of their kinds, at most one of each, none of which makes any check of the circuit
+/// worse; each settles every check of load, device and wiring that failed. Never a device larger than the
+/// wiring carries. None where none of those checks fails, or the circuit is not known well enough.
+std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
+                             const ReferenceTables& tables, const RuleSet& rules);
+
+} // namespace loopwright
