@@ -6,6 +6,7 @@
 #include "forms/look/type.h"
 
 #include <QImage>
+#include <QPicture>
 #include <QPointF>
 #include <QRectF>
 #include <QString>
@@ -98,6 +99,21 @@ struct PictureInk {
 
 using SealDigest = std::array<std::uint8_t, 16>;
 
+/// A plot, recorded as vectors in a space of its own size, which is drawn over the whole place.
+struct PlotInk {
+    QRectF place;
+    QSizeF size;
+    QPicture drawing;
+    friend bool operator==(const PlotInk& a, const PlotInk& b) {
+        return a.place == b.place && a.size == b.size && bytesOf(a.drawing) == bytesOf(b.drawing);
+    }
+
+  private:
+    static QByteArray bytesOf(const QPicture& drawing) {
+        return QByteArray::fromRawData(drawing.data(), static_cast<qsizetype>(drawing.size()));
+    }
+};
+
 /// The ring of the seal: 64 ticks whose lengths show the digest; all alike while there is no seal.
 struct RingInk {
     QRectF place;
@@ -105,8 +121,8 @@ struct RingInk {
     friend bool operator==(const RingInk&, const RingInk&) = default;
 };
 
-using Ink =
-    std::variant<TextInk, SymbolInk, LineInk, FillInk, FrameInk, MarkInk, CornersInk, PictureInk, RingInk>;
+using Ink = std::variant<TextInk, SymbolInk, LineInk, FillInk, FrameInk, MarkInk, CornersInk, PictureInk,
+                         PlotInk, RingInk>;
 
 /// The same ink, further right and down by `offset`.
 Ink moved(Ink ink, const QPointF& offset);

@@ -71,6 +71,17 @@ class InkPainter {
         painter_.drawImage(QRectF(corner, size), ink.picture);
     }
 
+    void operator()(const PlotInk& ink) const {
+        // QPicture scales by the dots per inch of the device against its own; the page is in millimetres.
+        const double dots = ink.drawing.logicalDpiX() / double(painter_.device()->logicalDpiX());
+        painter_.save();
+        painter_.translate(ink.place.topLeft());
+        painter_.scale(dots * ink.place.width() / ink.size.width(),
+                       dots * ink.place.height() / ink.size.height());
+        painter_.drawPicture(0, 0, ink.drawing);
+        painter_.restore();
+    }
+
     void operator()(const RingInk& ink) const {
         constexpr int ticks = 64;
         const double radius = ink.place.width() / 2;
