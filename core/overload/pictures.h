@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/overload/hidden_overload.h"
 #include "core/physics/time_current.h"
-#include "core/units/quantity.h"
 
 #include <optional>
 #include <string>
@@ -10,7 +10,7 @@
 #include <vector>
 
 /// What the pictures of an overload show, as values: a screen and a page draw the same ones.
-namespace loopwright {
+namespace loopwright::overload {
 
 /// When a sound device operates at a steady current, between two edges.
 struct TimeCurrentPicture {
@@ -35,9 +35,11 @@ struct TimeCurrentPicture {
 struct HeatPicture {
     struct Moment {
         Time time;
-        Temperature conductor;
-        Ratio earliest = 0; ///< thermal state of the earliest sound device; it operates at 1
-        Ratio latest = 0;
+        Temperature conductor; ///< counts only with a limit
+        /// Thermal state of the earliest and the latest sound device, which operates at 1; nothing once it
+        /// has operated, and where no limit says how warm it gets.
+        std::optional<Ratio> earliest;
+        std::optional<Ratio> latest;
     };
     struct Run {
         Time from;
@@ -45,9 +47,19 @@ struct HeatPicture {
     };
     std::string_view device;
     std::string loadName;
-    std::vector<Moment> moments; ///< time rising
-    std::vector<Run> runs;       ///< while the load is on
-    Temperature limit;           ///< of the conductor's insulation
+    std::vector<Moment> moments;      ///< time rising
+    std::vector<Run> runs;            ///< while the load is on
+    std::optional<Temperature> limit; ///< of the conductor's insulation
 };
 
-} // namespace loopwright
+/// The edges of a device from cold, at currents from below its rating to `highest`. Where the standard's
+/// points leave a gap the replicas that meet them all fill it; `times` is what standard and tables promise.
+void addEdges(TimeCurrentPicture& picture, const Question& question, const physics::DeviceTimes& times,
+              Current highest);
+
+/// The first cycles of the load from cold: the conductor at its warmest, the earliest device at the worst and
+/// the latest at the best that any sound one is. Without a conductor its temperature stays that of nothing
+/// and `limit` is empty.
+HeatPicture heatPicture(const Question& question);
+
+} // namespace loopwright::overload

@@ -18,29 +18,30 @@ QString tr(const char* text) {
 
 class HeatDrawing {
   public:
-    HeatDrawing(QCustomPlot& plot, const HeatPicture& picture, const PlotStyle& style)
+    HeatDrawing(QCustomPlot& plot, const overload::HeatPicture& picture, const PlotStyle& style)
       : plot_(plot)
       , picture_(picture)
       , style_(style)
       , look_(style.look)
-      , axes_(makeAxes(plot, 2, style)) {
-        for (const HeatPicture::Moment& moment : picture.moments)
+      , axes_(makeAxes(plot, picture.limit ? 2 : 1, style)) {
+        for (const overload::HeatPicture::Moment& moment : picture.moments)
             times_ << moment.time.base();
     }
 
     void draw() {
         if (picture_.moments.empty()) return;
-        PlotKey key(conductor(), style_);
+        PlotKey key(*axes_.back(), style_);
         scaleTime();
         shade();
-        drawConductor(key);
+        if (picture_.limit) drawConductor(key);
         drawDevice(key);
-        plot_.plotLayout()->setRowStretchFactor(0, 1.5);
+        if (picture_.limit) plot_.plotLayout()->setRowStretchFactor(0, 1.5);
     }
 
   private:
-    QCPAxisRect& conductor() { return *axes_[0]; }
-    QCPAxisRect& device() { return *axes_[1]; }
+    /// Above, where there is a conductor to speak of.
+    QCPAxisRect& conductor() { return *axes_.front(); }
+    QCPAxisRect& device() { return *axes_.back(); }
     double end() const { return times_.back(); }
 
     void scaleTime() {
@@ -58,7 +59,7 @@ class HeatDrawing {
             axes->axis(QCPAxis::atBottom)->setTicker(ticks);
             axes->setMarginGroup(QCP::msLeft | QCP::msRight, together);
         }
-        conductor().axis(QCPAxis::atBottom)->setTickLabels(false);
+        if (picture_.limit) conductor().axis(QCPAxis::atBottom)->setTickLabels(false);
         device().axis(QCPAxis::atBottom)->setLabel(tr("time from cold; shaded while it runs"));
     }
 
@@ -71,7 +72,7 @@ class HeatDrawing {
 
     void shade() {
         for (QCPAxisRect* axes : axes_)
-            for (const HeatPicture::Run& run : picture_.runs) {
+            for (const overload::HeatPicture::Run& run : picture_.runs) {
                 auto* on = new QCPItemRect(&plot_); // the plot owns its items
                 on->setLayer(QStringLiteral("background"));
                 on->setClipAxisRect(axes);
@@ -89,9 +90,9 @@ class HeatDrawing {
 
     void drawConductor(PlotKey& key) {
         QVector<double> degrees;
-        for (const HeatPicture::Moment& moment : picture_.moments)
+        for (const overload::HeatPicture::Moment& moment : picture_.moments)
             degrees << moment.conductor.base();
-        const double limit = picture_.limit.base();
+        const double limit = picture_.limit->base();
         const auto peak = std::ranges::max_element(degrees);
         QCPAxis& axis = *conductor().axis(QCPAxis::atLeft);
         axis.setRange(std::floor(std::ranges::min(degrees) / 20) * 20 - 1,
@@ -112,10 +113,10 @@ class HeatDrawing {
             conductor(), {at, *peak}, Qt::AlignBottom | (at > end() / 2 ? Qt::AlignRight : Qt::AlignLeft),
             tr("conductor, peak %1").arg(style_.words.measure(measure(celsius(*peak), units::celsius, 0))),
             style_, look_.accent, true);
-        addLabel(
-            conductor(), {end(), limit}, Qt::AlignTop | Qt::AlignRight,
-            tr("insulation's limit %1").arg(style_.words.measure(measure(picture_.limit, units::celsius, 0))),
-            style_, look_.fails);
+        addLabel(conductor(), {end(), limit}, Qt::AlignTop | Qt::AlignRight,
+                 tr("insulation's limit %1")
+                     .arg(style_.words.measure(measure(*picture_.limit, units::celsius, 0))),
+                 style_, look_.fails);
         key.add(tr("conductor"), line);
         key.add(tr("insulation's limit"), dashes);
     }
@@ -130,17 +131,12 @@ class HeatDrawing {
     }
 
     void drawDevice(PlotKey& key) {
-        QVector<double> early, late;
-        for (const HeatPicture::Moment& moment : picture_.moments) {
-            early << moment.earliest;
-            late << moment.latest;
-        }
         const QString device = style_.words.word(picture_.device);
         const QPen dashed = strokePen(look_.ink, 1.9, Stroke::Dashed), solid = strokePen(look_.ink, 1.9);
-        addCurve(this->device(), times_, early, dashed);
-        addCurve(this->device(), times_, late, solid);
+        const double top = std::max(
+            drawState(&overload::HeatPicture::Moment::earliest, dashed, key, tr("earliest %1").arg(device)),
+            drawState(&overload::HeatPicture::Moment::latest, solid, key, tr("latest %1").arg(device)));
         QCPAxis& axis = *this->device().axis(QCPAxis::atLeft);
-        const double top = std::max({1.0, std::ranges::max(early), std::ranges::max(late)});
         axis.setRange(0, top * 1.45);
         const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
         for (const double theta : {0.0, 0.5, 1.0})
@@ -149,12 +145,27 @@ class HeatDrawing {
         addLine(this->device(), {0, 1}, {end(), 1}, strokePen(look_.ink, 1.4, Stroke::Dotted));
         addLabel(this->device(), {end(), 1}, Qt::AlignBottom | Qt::AlignRight,
                  tr("the %1 operates at θ = 1").arg(device), style_, look_.ink);
-        key.add(tr("earliest %1").arg(device), dashed);
-        key.add(tr("latest %1").arg(device), solid);
+    }
+
+    /// One edge's state, until it operates. Its highest, at least 1.
+    double drawState(std::optional<Ratio> overload::HeatPicture::Moment::*edge, const QPen& pen, PlotKey& key,
+                     const QString& name) {
+        QVector<double> times, states;
+        double top = 1;
+        for (const overload::HeatPicture::Moment& moment : picture_.moments) {
+            if (!(moment.*edge)) break;
+            times << moment.time.base();
+            states << *(moment.*edge);
+            top = std::max(top, states.back());
+        }
+        if (times.isEmpty()) return top;
+        addCurve(device(), times, states, pen);
+        key.add(name, pen);
+        return top;
     }
 
     QCustomPlot& plot_;
-    const HeatPicture& picture_;
+    const overload::HeatPicture& picture_;
     const PlotStyle& style_;
     const Look& look_;
     std::vector<QCPAxisRect*> axes_;
@@ -163,16 +174,22 @@ class HeatDrawing {
 
 } // namespace
 
-void drawHeat(QCustomPlot& plot, const HeatPicture& picture, const PlotStyle& style) {
+void drawHeat(QCustomPlot& plot, const overload::HeatPicture& picture, const PlotStyle& style) {
     HeatDrawing(plot, picture, style).draw();
 }
 
-QString readHeat(const HeatPicture& picture, Time time, const Words& words) {
-    const auto moment = std::ranges::lower_bound(picture.moments, time, {}, &HeatPicture::Moment::time);
+QString readHeat(const overload::HeatPicture& picture, Time time, const Words& words) {
+    const auto moment =
+        std::ranges::lower_bound(picture.moments, time, {}, &overload::HeatPicture::Moment::time);
     if (moment == picture.moments.end()) return {};
-    return tr("%1: conductor %2; %3 %4 and %5 of 1")
-        .arg(spokenTime(time, words), words.measure(measure(moment->conductor, units::celsius, 0)),
-             words.word(picture.device), words.number(moment->earliest, 2), words.number(moment->latest, 2));
+    const auto state = [&](const std::optional<Ratio>& theta) {
+        return theta ? words.number(*theta, 2) : tr("operated");
+    };
+    QString said = spokenTime(time, words) + QStringLiteral(": ");
+    if (picture.limit)
+        said += tr("conductor %1; ").arg(words.measure(measure(moment->conductor, units::celsius, 0)));
+    return said + tr("earliest %1 %2, latest %3")
+                      .arg(words.word(picture.device), state(moment->earliest), state(moment->latest));
 }
 
 } // namespace loopwright

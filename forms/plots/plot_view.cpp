@@ -15,12 +15,12 @@ PlotView::PlotView(const Appearance& appearance, QWidget* parent)
     empty();
 }
 
-void PlotView::show(TimeCurrentPicture picture) {
+void PlotView::show(overload::TimeCurrentPicture picture) {
     picture_ = std::move(picture);
     refresh();
 }
 
-void PlotView::show(HeatPicture picture) {
+void PlotView::show(overload::HeatPicture picture) {
     picture_ = std::move(picture);
     refresh();
 }
@@ -32,9 +32,9 @@ void PlotView::empty() {
 
 void PlotView::refresh() {
     const PlotStyle style = screenPlotStyle(appearance_);
-    if (const auto* timeCurrent = std::get_if<TimeCurrentPicture>(&picture_))
+    if (const auto* timeCurrent = std::get_if<overload::TimeCurrentPicture>(&picture_))
         drawTimeCurrent(*this, *timeCurrent, style);
-    else if (const auto* heat = std::get_if<HeatPicture>(&picture_))
+    else if (const auto* heat = std::get_if<overload::HeatPicture>(&picture_))
         drawHeat(*this, *heat, style);
     else
         makeAxes(*this, 0, style);
@@ -54,9 +54,9 @@ void PlotView::mouseMoveEvent(QMouseEvent* event) {
     const QCPAxisRect* axes = axisRectAt(event->position());
     if (!axes || !axes->rect().contains(event->position().toPoint())) return emit pointedAt({});
     const double at = axes->axis(QCPAxis::atBottom)->pixelToCoord(event->position().x());
-    if (const auto* timeCurrent = std::get_if<TimeCurrentPicture>(&picture_))
+    if (const auto* timeCurrent = std::get_if<overload::TimeCurrentPicture>(&picture_))
         emit pointedAt(readTimeCurrent(*timeCurrent, amperes(at), appearance_.words));
-    else if (const auto* heat = std::get_if<HeatPicture>(&picture_))
+    else if (const auto* heat = std::get_if<overload::HeatPicture>(&picture_))
         emit pointedAt(readHeat(*heat, seconds(at), appearance_.words));
 }
 

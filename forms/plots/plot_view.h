@@ -16,8 +16,8 @@ class PlotView final : public QCustomPlot {
   public:
     explicit PlotView(const Appearance& appearance, QWidget* parent = nullptr);
 
-    void show(TimeCurrentPicture picture);
-    void show(HeatPicture picture);
+    void show(overload::TimeCurrentPicture picture);
+    void show(overload::HeatPicture picture);
     /// Draws nothing until the next show().
     void empty();
     /// Draws again in the look that is in force now.
@@ -35,7 +35,7 @@ class PlotView final : public QCustomPlot {
 
   private:
     const Appearance& appearance_;
-    std::variant<std::monostate, TimeCurrentPicture, HeatPicture> picture_;
+    std::variant<std::monostate, overload::TimeCurrentPicture, overload::HeatPicture> picture_;
 };
 
 } // namespace loopwright

@@ -44,7 +44,7 @@ std::optional<Time> timeAt(const Points& edge, Current current) {
 
 class TimeCurrentDrawing {
   public:
-    TimeCurrentDrawing(QCustomPlot& plot, const TimeCurrentPicture& picture, const PlotStyle& style)
+    TimeCurrentDrawing(QCustomPlot& plot, const overload::TimeCurrentPicture& picture, const PlotStyle& style)
       : picture_(picture)
       , style_(style)
       , look_(style.look)
@@ -207,7 +207,7 @@ class TimeCurrentDrawing {
     QCPAxis* currentAxis() { return axes_.axis(QCPAxis::atBottom); }
     QCPAxis* timeAxis() { return axes_.axis(QCPAxis::atLeft); }
 
-    const TimeCurrentPicture& picture_;
+    const overload::TimeCurrentPicture& picture_;
     const PlotStyle& style_;
     const Look& look_;
     QCPAxisRect& axes_;
@@ -216,11 +216,11 @@ class TimeCurrentDrawing {
 
 } // namespace
 
-void drawTimeCurrent(QCustomPlot& plot, const TimeCurrentPicture& picture, const PlotStyle& style) {
+void drawTimeCurrent(QCustomPlot& plot, const overload::TimeCurrentPicture& picture, const PlotStyle& style) {
     TimeCurrentDrawing(plot, picture, style).draw();
 }
 
-QString readTimeCurrent(const TimeCurrentPicture& picture, Current current, const Words& words) {
+QString readTimeCurrent(const overload::TimeCurrentPicture& picture, Current current, const Words& words) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("Plots", text); };
     const auto said = [&](const Points& edge, const char* none, const char* within) {
         if (edge.empty() || current < edge.front().current) return tr(none);

@@ -8,9 +8,9 @@ namespace loopwright {
 
 /// Time against current on logarithmic scales: the band in which a sound device may operate, and the load,
 /// the start, the fault and the conductor's limit on it. Draws into an empty plot.
-void drawTimeCurrent(QCustomPlot& plot, const TimeCurrentPicture& picture, const PlotStyle& style);
+void drawTimeCurrent(QCustomPlot& plot, const overload::TimeCurrentPicture& picture, const PlotStyle& style);
 
 /// What the band says at one current, in words: "48 A: not before 12 min, may never operate".
-QString readTimeCurrent(const TimeCurrentPicture& picture, Current current, const Words& words);
+QString readTimeCurrent(const overload::TimeCurrentPicture& picture, Current current, const Words& words);
 
 } // namespace loopwright

@@ -8,8 +8,8 @@
 /// Pictures of invented figures, to try how they are drawn.
 namespace loopwright::test {
 
-inline TimeCurrentPicture kilnOnFuse() {
-    TimeCurrentPicture picture;
+inline overload::TimeCurrentPicture kilnOnFuse() {
+    overload::TimeCurrentPicture picture;
     picture.device = "check.word.fuse";
     picture.rated = amperes(30);
     picture.earliest = {{amperes(37), hours(10)},      {amperes(38), hours(1)},
@@ -32,8 +32,8 @@ inline TimeCurrentPicture kilnOnFuse() {
     return picture;
 }
 
-inline HeatPicture kilnDuty() {
-    HeatPicture picture;
+inline overload::HeatPicture kilnDuty() {
+    overload::HeatPicture picture;
     picture.device = "check.word.fuse";
     picture.loadName = "Kiln, glaze room";
     picture.limit = celsius(70);

@@ -54,7 +54,7 @@ TEST(Plots, AreDrawnInEveryLook) {
 }
 
 TEST(Plots, ReadTheBandInWords) {
-    const TimeCurrentPicture picture = test::kilnOnFuse();
+    const overload::TimeCurrentPicture picture = test::kilnOnFuse();
     EXPECT_EQ(readTimeCurrent(picture, amperes(20), words()),
               QStringLiteral("20\u00a0A: holds, may never operate"));
     EXPECT_EQ(readTimeCurrent(picture, amperes(45), words()),
