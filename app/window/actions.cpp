@@ -59,6 +59,8 @@ std::span<const ActionSpec> actionSpecs() {
                    Needs::Book},
         ActionSpec{OpenCircuit, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Open the circuit"), "Ctrl+E",
                    Icon::Circuit, Needs::Site, false, true},
+        ActionSpec{LoadOverTime, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Load over time"), "Ctrl+L",
+                   Icon::Heat},
         ActionSpec{NextMissing, MenuId::Sheet, QT_TRANSLATE_NOOP("Actions", "Next missing"), "Ctrl+M",
                    Icon::Missing},
         ActionSpec{ConfirmAsRead,

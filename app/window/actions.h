@@ -29,6 +29,7 @@ enum class ActionId : std::uint8_t {
     Inspect,
     NoteObservation,
     OpenCircuit,
+    LoadOverTime,
     NextMissing,
     ConfirmAsRead,
     ClearCell,

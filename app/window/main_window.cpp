@@ -200,6 +200,8 @@ void MainWindow::runInBook(ActionId id) {
         return area_->noteObservation();
     case ActionId::OpenCircuit:
         return area_->openCircuit();
+    case ActionId::LoadOverTime:
+        return area_->openOverload();
     case ActionId::NextMissing:
         return area_->nextMissing();
     case ActionId::ConfirmAsRead:

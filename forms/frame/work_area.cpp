@@ -9,6 +9,7 @@
 #include "forms/inspection/inspection_page.h"
 #include "forms/inspection/inspection_view.h"
 #include "forms/observations/observation_strip.h"
+#include "forms/overload/overload_page.h"
 #include "forms/places/places_panel.h"
 #include "forms/reasons/reasons_panel.h"
 #include "forms/records/record_form.h"
@@ -56,6 +57,7 @@ WorkArea::WorkArea(const Appearance& appearance, IdSource& ids, ChangeDoor door,
   , sheet_(new SheetView(appearance, *model_))
   , form_(new RecordForm(appearance, door_, ids))
   , inspection_(new InspectionPage(appearance, ids, door_))
+  , overload_(new OverloadPage(appearance))
   , strip_(new ObservationStrip(appearance))
   , status_(new StatusLine(appearance))
   , pages_(new QStackedWidget)
@@ -69,6 +71,7 @@ void WorkArea::assemble() {
     pages_->addWidget(sheet_);
     pages_->addWidget(form_);
     pages_->addWidget(inspection_);
+    pages_->addWidget(overload_);
     auto* middle = new QWidget;
     auto* middleColumn = new QVBoxLayout(middle);
     middleColumn->setContentsMargins(0, 0, 0, 0);
@@ -117,6 +120,7 @@ void WorkArea::connectParts() {
     connect(inspection_, &InspectionPage::refused, status_, &StatusLine::say);
     connect(inspection_, &InspectionPage::described, status_, &StatusLine::describeCell);
     connect(inspection_, &InspectionPage::left, this, &WorkArea::toSheet);
+    connect(overload_, &OverloadPage::left, this, &WorkArea::toSheet);
     connect(strip_, &ObservationStrip::openWanted, this,
             [this](Id observation) { openForm(RecordKind::Observation, observation); });
     connect(strip_, &ObservationStrip::noteWanted, this, &WorkArea::noteObservation);
@@ -130,9 +134,14 @@ bool WorkArea::isInspectionShown() const {
     return pages_->currentWidget() == inspection_;
 }
 
+bool WorkArea::isOverloadShown() const {
+    return pages_->currentWidget() == overload_;
+}
+
 Subject WorkArea::shown() const {
     if (isSheetShown()) return {RecordKind::Board, board_};
     if (isInspectionShown()) return {RecordKind::InspectionOutcome, {}};
+    if (isOverloadShown()) return {RecordKind::Circuit, overload_->circuit()};
     return {form_->kind(), form_->record()};
 }
 
@@ -153,6 +162,7 @@ void WorkArea::show(const SiteViewPtr& view, const BookState& book) {
     model_->show(view, board_);
     if (form_->isOpen()) form_->setView(view);
     inspection_->show(view);
+    if (isOverloadShown()) overload_->show(view, overload_->circuit());
     if (isSheetShown() && place_.kind == RecordKind::Board) place_ = shown();
     refreshMiddle();
     status_->show(view, book);
@@ -229,6 +239,7 @@ void WorkArea::enterPlace() {
     if (place_ == Subject{RecordKind::Observation, {}}) return toObservations();
     if (isSheetShown()) return toSheet();
     if (isInspectionShown()) return inspection_->setFocus();
+    if (isOverloadShown()) return overload_->setFocus();
     form_->takeKeyboard();
 }
 
@@ -241,6 +252,15 @@ void WorkArea::openForm(RecordKind kind, Id id) {
 
 void WorkArea::openCircuit() {
     openForm(RecordKind::Circuit, sheet_->currentCircuit());
+}
+
+/// Of the circuit in hand.
+void WorkArea::openOverload() {
+    const Id circuit = shown().kind == RecordKind::Circuit ? shown().id : sheet_->currentCircuit();
+    if (!view_ || circuit.isNone()) return;
+    overload_->show(view_, circuit);
+    showInMiddle(overload_);
+    overload_->setFocus();
 }
 
 void WorkArea::openBoard() {

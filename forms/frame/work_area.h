@@ -15,6 +15,7 @@ namespace loopwright {
 
 class InspectionPage;
 class ObservationStrip;
+class OverloadPage;
 class PlaceHead;
 class PlacesPanel;
 class ReasonsPanel;
@@ -24,9 +25,9 @@ class SheetView;
 class SidePanel;
 class StripFold;
 
-/// Everything of an open site: Places, in the middle the sheet, the form of a record or the inspection with
-/// the observations below, and Reasons. It keeps where one is; the site itself comes in views and changes
-/// through the door.
+/// Everything of an open site: Places, in the middle the sheet, the form of a record, the inspection or a
+/// load over time with the observations below, and Reasons. It keeps where one is; the site itself comes in
+/// views and changes through the door.
 class WorkArea final : public QWidget {
     Q_OBJECT
   public:
@@ -43,10 +44,12 @@ class WorkArea final : public QWidget {
     PlacesPanel& places() { return *places_; }
     RecordForm& form() { return *form_; }
     InspectionPage& inspection() { return *inspection_; }
+    OverloadPage& overload() { return *overload_; }
     ObservationStrip& strip() { return *strip_; }
     StatusLine& status() { return *status_; }
     bool isSheetShown() const;
     bool isInspectionShown() const;
+    bool isOverloadShown() const;
 
     void save(QSettings& settings) const;
     void restore(const QSettings& settings);
@@ -57,6 +60,7 @@ class WorkArea final : public QWidget {
     void toReasons();
     void toObservations();
     void openCircuit();
+    void openOverload();
     void openBoard();
     void openVisit();
     void openInspection();
@@ -102,6 +106,7 @@ class WorkArea final : public QWidget {
     SheetView* sheet_;
     RecordForm* form_;
     InspectionPage* inspection_;
+    OverloadPage* overload_;
     ObservationStrip* strip_;
     StatusLine* status_;
     QStackedWidget* pages_;

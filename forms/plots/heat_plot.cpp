@@ -3,6 +3,7 @@
 
 #include "core/working/terms.h"
 #include "forms/plots/plot_items.h"
+#include "forms/words/overload_words.h"
 
 #include <QCoreApplication>
 

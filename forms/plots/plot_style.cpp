@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/plots/plot_style.h"
 
-#include "core/working/terms.h"
-
 #include <qcustomplot.h>
 
 namespace loopwright {
@@ -26,12 +24,6 @@ PlotStyle paperPlotStyle(const Words& words) {
     const Type type;
     const QFont text = type.page(PageText::Foot), strong = type.page(PageText::Foot, Weight::Semibold);
     return {printLook(), words, inPixels(text, text.pointSizeF()), inPixels(strong, strong.pointSizeF())};
-}
-
-QString spokenTime(Time time, const Words& words) {
-    if (time < minutes(2)) return words.measure(measure(time, units::second));
-    if (time < hours(2)) return words.measure(measure(time, units::minute));
-    return words.measure(measure(time, units::hour));
 }
 
 QPicture recorded(QCustomPlot& plot, const QSizeF& size) {

@@ -24,9 +24,6 @@ PlotStyle screenPlotStyle(const Appearance& appearance);
 /// For paper. Its fonts are sized in pixels, so that they stay what they are when a page is scaled.
 PlotStyle paperPlotStyle(const Words& words);
 
-/// "0.4 s", "25 min", "4 h": a time in the unit that a person would say it in.
-QString spokenTime(Time time, const Words& words);
-
 /// The plot as vectors, `size` in pixels of the look.
 QPicture recorded(QCustomPlot& plot, const QSizeF& size);
 

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "forms/frame/role_frame.h"
+#include "forms/frame/site_view.h"
+
+#include <vector>
+
+class QScrollArea;
+
+namespace loopwright {
+
+class FactTable;
+class PlotView;
+class RoleLabel;
+class VerdictPlate;
+
+/// One circuit's load over time: what the findings say of it, when a sound device would operate, how warm
+/// things get, and what is so meanwhile.
+class OverloadPage final : public RoleFrame {
+    Q_OBJECT
+  public:
+    /// `appearance` outlives the page.
+    explicit OverloadPage(const Appearance& appearance, QWidget* parent = nullptr);
+
+    void show(const SiteViewPtr& view, Id circuit);
+    Id circuit() const { return circuit_; }
+    /// Everything that the page says, for those who look at it without eyes.
+    QString spoken() const;
+    PlotView& band() { return *band_; }
+    PlotView& heat() { return *heat_; }
+
+  signals:
+    void left(); ///< Esc
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    QWidget* makeSheet();
+    QWidget* titled(const QString& title, const QString& hint, QWidget* body, RoleLabel* below = nullptr);
+    void showFindings(const SiteView& view);
+    void showPictures(const SiteView& view);
+
+    const Appearance& appearance_;
+    Id circuit_;
+    RoleLabel* title_;
+    RoleLabel* facts_;
+    std::vector<VerdictPlate*> plates_; ///< of the findings about the load, the same ones for every circuit
+    PlotView* band_;
+    PlotView* heat_;
+    RoleLabel* bandReading_;
+    RoleLabel* heatReading_;
+    FactTable* meanwhile_;
+    QWidget* pictures_ = nullptr; ///< and what stands below; away where nothing can be drawn
+    QScrollArea* room_;
+};
+
+} // namespace loopwright

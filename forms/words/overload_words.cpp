@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/words/overload_words.h"
+
+#include "core/working/terms.h"
+
+#include <QCoreApplication>
+
+namespace loopwright {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Overload", text);
+}
+
+class Facts {
+  public:
+    Facts(const OverloadAnswer& overload, std::string_view device, const Words& words)
+      : overload_(overload)
+      , answer_(overload.answer)
+      , words_(words)
+      , device_(words.word(device)) {}
+
+    std::vector<OverloadFact> all() {
+        addRatios();
+        addEdges();
+        addMargins();
+        addHeat();
+        return std::move(facts_);
+    }
+
+  private:
+    void add(const QString& what, const QString& said, bool isAssumed = false) {
+        facts_.push_back({what, said, isAssumed});
+    }
+    QString amperesText(Current current) const { return words_.measure(measure(current, units::ampere)); }
+    QString times(Ratio ratio) const {
+        constexpr double few = 10;
+        return tr("%1 times").arg(words_.number(ratio, ratio < few ? 2 : 0));
+    }
+    QString degrees(Temperature temperature) const {
+        return words_.measure(measure(temperature, units::celsius, 0));
+    }
+
+    void addRatios() {
+        add(tr("Load against the rating of %1").arg(amperesText(overload_.rated)), times(answer_.toDevice));
+        if (answer_.toWiring && overload_.conductor)
+            add(tr("Load against the wiring's %1").arg(amperesText(overload_.conductor->capacity)),
+                times(*answer_.toWiring));
+        if (answer_.overRating.above > Time() && !overload_.load.load.isSteady)
+            add(tr("Above the rating"), tr("%1 in %2")
+                                            .arg(spokenTime(answer_.overRating.above, words_),
+                                                 spokenTime(answer_.overRating.period, words_)));
+    }
+
+    QString edgeText(const overload::Edge& edge, const QString& otherwise) const {
+        if (!edge.operates()) return otherwise;
+        if (edge.after < seconds(1)) return tr("operates at once");
+        const QString after = spokenTime(edge.after, words_);
+        if (overload_.load.load.isSteady) return tr("operates after %1").arg(after);
+        if (edge.run == 1) return tr("operates in the first run, after %1").arg(after);
+        return tr("operates in run %1, after %2")
+            .arg(words_.number(static_cast<std::int64_t>(edge.run)), after);
+    }
+
+    void addEdges() {
+        add(tr("The earliest sound %1").arg(device_), answer_.holdsOut || !answer_.earliest.operates()
+                                                          ? edgeText(answer_.earliest, tr("does not operate"))
+                                                          : tr("may operate at any time"));
+        add(tr("The latest sound %1").arg(device_), edgeText(answer_.latest, tr("need never operate")));
+        if (answer_.agedEarliest.operates() && !answer_.earliest.operates())
+            add(tr("One that heat has made early"), edgeText(answer_.agedEarliest, {}), true);
+    }
+
+    void addMargins() {
+        const Current load = overload_.load.load.peak;
+        if (answer_.mayOperateAt > load)
+            add(tr("More load until it may operate"), amperesText(answer_.mayOperateAt - load));
+        if (answer_.mustOperateAt && *answer_.mustOperateAt > load)
+            add(tr("More load until it must operate"), amperesText(*answer_.mustOperateAt - load));
+    }
+
+    void addHeat() {
+        add(tr("Contacts heat, against the rating"),
+            overload_.load.load.isSteady ? times(answer_.contactPeak)
+                                         : tr("%1 while it runs, %2 over time")
+                                               .arg(times(answer_.contactPeak), times(answer_.contactMean)));
+        if (!answer_.conductor) return;
+        const overload::ConductorHeat& heat = *answer_.conductor;
+        add(tr("Conductors, warmest"), tr("%1, for insulation that bears %2")
+                                           .arg(degrees(heat.peak), degrees(overload_.conductor->limit)));
+        add(tr("Conductors, on average"), degrees(heat.mean));
+        const QString most = times(heat.mostAgeing);
+        add(tr("Insulation ages, against its limit"),
+            words_.number(heat.leastAgeing, 2) == words_.number(heat.mostAgeing, 2)
+                ? tr("%1 (estimate)").arg(most)
+                : tr("%1 to %2 (estimate)").arg(words_.number(heat.leastAgeing, 2), most),
+            true);
+    }
+
+    const OverloadAnswer& overload_;
+    const overload::HiddenOverload& answer_;
+    const Words& words_;
+    QString device_;
+    std::vector<OverloadFact> facts_;
+};
+
+} // namespace
+
+std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::string_view device,
+                                        const Words& words) {
+    return Facts(overload, device, words).all();
+}
+
+QString spokenTime(Time time, const Words& words) {
+    return words.measure(spanOf(time));
+}
+
+} // namespace loopwright
