@@ -284,6 +284,7 @@ void WorkArea::noteObservation() {
     fresh.visit = view_->visit;
     if (!isInspectionShown()) fresh.board = board_;
     if (isSheetShown()) fresh.circuit = sheet_->currentCircuit();
+    if (isOverloadShown()) fresh.circuit = overload_->circuit();
     const auto* circuit = loopwright::find(view_->installation.circuits, fresh.circuit);
     const auto* board = loopwright::find(view_->installation.boards, fresh.board);
     const std::string place = circuit ? pathOf(view_->installation, *circuit)
