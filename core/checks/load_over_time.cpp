@@ -10,9 +10,9 @@ namespace loopwright {
 namespace {
 
 /// The visit for looking something up without writing it down.
-VisitContext quiet(const VisitContext& visit) {
-    return {visit.installation, visit.tables, visit.rules,         Detail::VerdictOnly,
-            visit.visit,        visit.supply, visit.supplyReading, visit.uncertainties};
+VisitContext quiet(VisitContext visit) {
+    visit.detail = Detail::VerdictOnly;
+    return visit;
 }
 constexpr CheckPhrasing unsaid = phrasing<"hidden-overload">;
 
