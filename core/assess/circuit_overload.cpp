@@ -23,6 +23,15 @@ std::optional<Current> startCurrent(const CircuitContext& context, Current load)
     return largest;
 }
 
+/// k2S2 of the line conductors.
+std::optional<JouleIntegral> withstandOf(const CircuitContext& context) {
+    const Wiring& wiring = context.circuit.wiring;
+    const auto size = usable(wiring.lineSize);
+    const auto k = context.tables.adiabaticFactor(ConductorRole::Line, wiring.material, wiring.insulation);
+    if (!size || !k) return std::nullopt;
+    return physics::withstand(k->value, *size * usable(wiring.parallelConductors).value_or(1));
+}
+
 /// The longest run of the load at a time; nothing where it runs without end.
 std::optional<Time> longestRun(const OverloadAnswer& found) {
     if (found.load.load.isSteady) return std::nullopt;
@@ -41,8 +50,10 @@ overload::TimeCurrentPicture bandOf(const CircuitContext& context, const Overloa
     band.start = startCurrent(context, found.load.load.peak);
     if (const auto fault = faultCurrent(context, context.rules.voltageFactorMin, sheet))
         band.fault = fault->value;
+    band.withstand = withstandOf(context);
+    band.adiabaticUpTo = context.rules.adiabaticTime;
     band.required = requiredTime(context, found.rated, sheet);
-    Current highest = found.rated * 100;
+    const Current highest = found.rated * 100;
     if (const auto times =
             context.tables.deviceTimes(*context.family, *usable(context.circuit.device.ratedCurrent)))
         overload::addEdges(band, question, times->value, highest);

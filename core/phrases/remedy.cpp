@@ -30,6 +30,7 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Advice for a competent person. Local rules and the actual site "
                                         "decide; prove dead before work, and test after it."),
            ""},
+    Phrase{"trial.taken", LOOPWRIGHT_PHRASE("Phrases", "Tried and taken at {0}"), "path"},
 };
 
 } // namespace

@@ -4,6 +4,8 @@
 #include "core/assess/circuit_overload.h"
 #include "forms/frame/labels.h"
 #include "forms/overload/fact_table.h"
+#include "forms/overload/remedy_list.h"
+#include "forms/overload/trial_panel.h"
 #include "forms/overload/verdict_plate.h"
 #include "forms/plots/plot_view.h"
 #include "forms/words/notation.h"
@@ -25,7 +27,7 @@ constexpr std::array checks{std::string_view("hidden-overload"), std::string_vie
 
 } // namespace
 
-OverloadPage::OverloadPage(const Appearance& appearance, QWidget* parent)
+OverloadPage::OverloadPage(const Appearance& appearance, ChangeDoor door, QWidget* parent)
   : RoleFrame(appearance, &Look::sheet, {}, &Look::line, parent)
   , appearance_(appearance)
   , title_(new RoleLabel(appearance, ScreenText::PageTitle, &Look::ink))
@@ -35,6 +37,8 @@ OverloadPage::OverloadPage(const Appearance& appearance, QWidget* parent)
   , bandReading_(new RoleLabel(appearance, ScreenText::Note, &Look::inkSoft))
   , heatReading_(new RoleLabel(appearance, ScreenText::Note, &Look::inkSoft))
   , meanwhile_(new FactTable(appearance))
+  , remedies_(new RemedyList(appearance))
+  , trial_(new TrialPanel(appearance, std::move(door)))
   , room_(new QScrollArea) {
     room_->setWidget(makeSheet());
     room_->setWidgetResizable(true);
@@ -46,6 +50,8 @@ OverloadPage::OverloadPage(const Appearance& appearance, QWidget* parent)
     setFocusProxy(room_);
     connect(band_, &PlotView::pointedAt, bandReading_, &RoleLabel::setNotation);
     connect(heat_, &PlotView::pointedAt, heatReading_, &RoleLabel::setNotation);
+    connect(remedies_, &RemedyList::tryWanted, trial_, &TrialPanel::attempt);
+    connect(trial_, &TrialPanel::began, this, [this] { room_->ensureWidgetVisible(trial_); });
 }
 
 QWidget* OverloadPage::makeSheet() {
@@ -70,8 +76,14 @@ QWidget* OverloadPage::makeSheet() {
                           heat_, heatReading_),
                    1);
     below->addLayout(row);
-    below->addWidget(titled(tr("What it does meanwhile"), {}, meanwhile_));
+    auto* answers = new QHBoxLayout;
+    answers->setSpacing(between);
+    answers->addWidget(titled(tr("What it does meanwhile"), {}, meanwhile_), 1);
+    answers->addWidget(titled(tr("What would put it right"), {}, remedies_), 1);
+    below->addLayout(answers);
     column->addWidget(pictures_);
+    column->addWidget(
+        titled(tr("What if"), tr("On a copy: change the load, its duty, the device or the wiring."), trial_));
     column->addStretch(1);
     return sheet;
 }
@@ -107,6 +119,9 @@ void OverloadPage::show(const SiteViewPtr& view, Id circuit) {
     if (!row) return;
     showFindings(*view);
     showPictures(*view);
+    remedies_->show(view->installation, loopwright::remedies(view->installation, view->visit, circuit,
+                                                             *view->tables, *view->rules));
+    trial_->show(view, circuit);
 }
 
 void OverloadPage::showFindings(const SiteView& view) {

@@ -12,16 +12,18 @@ namespace loopwright {
 
 class FactTable;
 class PlotView;
+class RemedyList;
 class RoleLabel;
+class TrialPanel;
 class VerdictPlate;
 
 /// One circuit's load over time: what the findings say of it, when a sound device would operate, how warm
-/// things get, and what is so meanwhile.
+/// things get, what is so meanwhile, what would put it right, and what any other change would do.
 class OverloadPage final : public RoleFrame {
     Q_OBJECT
   public:
     /// `appearance` outlives the page.
-    explicit OverloadPage(const Appearance& appearance, QWidget* parent = nullptr);
+    OverloadPage(const Appearance& appearance, ChangeDoor door, QWidget* parent = nullptr);
 
     void show(const SiteViewPtr& view, Id circuit);
     Id circuit() const { return circuit_; }
@@ -29,6 +31,8 @@ class OverloadPage final : public RoleFrame {
     QString spoken() const;
     PlotView& band() { return *band_; }
     PlotView& heat() { return *heat_; }
+    RemedyList& remedies() { return *remedies_; }
+    TrialPanel& trial() { return *trial_; }
 
   signals:
     void left(); ///< Esc
@@ -53,6 +57,8 @@ class OverloadPage final : public RoleFrame {
     RoleLabel* bandReading_;
     RoleLabel* heatReading_;
     FactTable* meanwhile_;
+    RemedyList* remedies_;
+    TrialPanel* trial_;
     QWidget* pictures_ = nullptr; ///< and what stands below; away where nothing can be drawn
     QScrollArea* room_;
 };

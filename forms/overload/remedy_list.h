@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/remedy/remedy.h"
+#include "forms/frame/appearance.h"
+
+#include <QWidget>
+
+class QVBoxLayout;
+
+namespace loopwright {
+
+/// What would put a circuit right, the smallest intervention first, each with what it leaves and what it
+/// changes elsewhere. It is advice; the form says so.
+class RemedyList final : public QWidget {
+    Q_OBJECT
+  public:
+    explicit RemedyList(const Appearance& appearance, QWidget* parent = nullptr);
+    void show(const Installation& installation, std::vector<Remedy> remedies);
+    const std::vector<Remedy>& remedies() const { return remedies_; }
+
+  signals:
+    void tryWanted(const loopwright::Change& change); ///< look at it in full before it is taken
+
+  private:
+    void add(const Installation& installation, const Remedy& remedy, QVBoxLayout& rows);
+    QString consequences(const Installation& installation, const Remedy& remedy) const;
+
+    const Appearance& appearance_;
+    std::vector<Remedy> remedies_;
+    QWidget* body_ = nullptr;
+};
+
+} // namespace loopwright
