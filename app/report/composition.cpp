@@ -24,6 +24,7 @@ Manuscript compose(const Composing& composing) {
     writeSupply(composing, flow);
     writeInspection(composing, flow);
     writeSchedules(composing, flow);
+    writeOverloads(composing, flow);
     writeWorkings(composing, flow);
     writeKey(composing, flow);
     return flow.finish();

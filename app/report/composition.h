@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/report/flow.h"
+#include "app/report/overload_album.h"
 #include "app/report/photo_album.h"
 #include "app/report/report_input.h"
 #include "app/report/sheet.h"
@@ -19,6 +20,7 @@ struct Composing {
     const Visit& visit;
     const Typesetter& type;
     const PhotoAlbum& album;
+    const OverloadAlbum& overloads;
     const PageIndex& pages;
 
     /// The page of `anchor`; a stand-in of the usual width while nothing is known.
@@ -35,6 +37,7 @@ void writeUndecided(const Composing& composing, Flow& flow);
 void writeSupply(const Composing& composing, Flow& flow);
 void writeInspection(const Composing& composing, Flow& flow);
 void writeSchedules(const Composing& composing, Flow& flow);
+void writeOverloads(const Composing& composing, Flow& flow);
 void writeWorkings(const Composing& composing, Flow& flow);
 void writeKey(const Composing& composing, Flow& flow);
 

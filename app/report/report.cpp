@@ -73,7 +73,11 @@ Report composeReport(const ReportInput& input) {
 
     PageIndex pages;
     const PhotoAlbum album(input.photos);
-    const Composing composing{input, *visit, type, album, pages};
+    // Half the width of a page, a little higher than wide, in pixels of 1/96 inch.
+    constexpr double pixelsPerMm = 96 / 25.4, plotShape = 1.02;
+    const double plotWidth = columnWidth / mm * pixelsPerMm;
+    const OverloadAlbum overloads(input, {plotWidth, plotWidth * plotShape});
+    const Composing composing{input, *visit, type, album, overloads, pages};
     Manuscript manuscript;
     std::vector<PagePlan> plans;
     for (int attempt = 0; attempt < attempts; ++attempt) {

@@ -4,8 +4,7 @@
 #include "forms/frame/labels.h"
 #include "forms/frame/role_frame.h"
 #include "forms/look/style.h"
-#include "forms/records/form_plan.h"
-#include "forms/words/working_text.h"
+#include "forms/words/overload_words.h"
 
 #include <QHBoxLayout>
 #include <QToolButton>
@@ -45,7 +44,7 @@ void RemedyList::add(const Installation& installation, const Remedy& remedy, QVB
     auto* what = new RoleLabel(appearance_, ScreenText::Figure, &Look::ink, Weight::Semibold);
     what->setNotation(appearance_.words.sentence(remedy.change.label));
     auto* then = new RoleLabel(appearance_, ScreenText::Figure, &Look::inkSoft);
-    then->setNotation(consequences(installation, remedy));
+    then->setNotation(remedyConsequences(remedy, installation, appearance_.words));
     for (RoleLabel* label : {what, then})
         label->setWordWrap(true);
     auto* button = new QToolButton;
@@ -61,28 +60,6 @@ void RemedyList::add(const Installation& installation, const Remedy& remedy, QVB
     row->addLayout(words, 1);
     row->addWidget(button, 0, Qt::AlignTop);
     rows.addWidget(line);
-}
-
-/// "Every check of the circuit then holds." or what is left, then what gets better or worse elsewhere.
-QString RemedyList::consequences(const Installation& installation, const Remedy& remedy) const {
-    QStringList said{remedy.holdsThroughout ? tr("No check of the circuit fails then.")
-                                            : tr("Other checks of the circuit still fail.")};
-    QStringList better, worse;
-    for (const auto* shifts : {&remedy.circuit, &remedy.elsewhere})
-        for (const CheckShift& shift : *shifts) {
-            const Finding& finding = shift.after ? *shift.after : *shift.before;
-            QString name = checkName(finding, appearance_.words);
-            if (shifts == &remedy.elsewhere)
-                name = QStringLiteral("%1 (%2)").arg(
-                    name, recordTitle(installation, shift.subject.kind, shift.subject.id));
-            if (shift.isWorse())
-                worse << name;
-            else if (shifts == &remedy.elsewhere && shift.isBetter())
-                better << name;
-        }
-    if (!better.isEmpty()) said << tr("Better: %1.").arg(better.join(QStringLiteral(", ")));
-    if (!worse.isEmpty()) said << tr("Worse: %1.").arg(worse.join(QStringLiteral(", ")));
-    return said.join(u' ');
 }
 
 } // namespace loopwright

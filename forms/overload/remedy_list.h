@@ -24,7 +24,6 @@ class RemedyList final : public QWidget {
 
   private:
     void add(const Installation& installation, const Remedy& remedy, QVBoxLayout& rows);
-    QString consequences(const Installation& installation, const Remedy& remedy) const;
 
     const Appearance& appearance_;
     std::vector<Remedy> remedies_;

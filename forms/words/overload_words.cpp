@@ -2,6 +2,7 @@
 #include "forms/words/overload_words.h"
 
 #include "core/working/terms.h"
+#include "forms/words/working_text.h"
 
 #include <QCoreApplication>
 
@@ -10,6 +11,18 @@ namespace {
 
 QString tr(const char* text) {
     return QCoreApplication::translate("Overload", text);
+}
+
+const Finding& findingOf(const CheckShift& shift) {
+    return shift.after ? *shift.after : *shift.before;
+}
+
+/// "Board C", "Board C / F1"; of anything else the site's name.
+QString nameOf(const Installation& installation, const Subject& subject) {
+    if (const Circuit* circuit = find(installation.circuits, subject.id))
+        return text(pathOf(installation, *circuit));
+    if (const Board* board = find(installation.boards, subject.id)) return text(board->name);
+    return text(installation.site.name);
 }
 
 class Facts {
@@ -109,6 +122,23 @@ class Facts {
 std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::string_view device,
                                         const Words& words) {
     return Facts(overload, device, words).all();
+}
+
+QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words) {
+    QStringList said{remedy.holdsThroughout ? tr("No check of the circuit fails then.")
+                                            : tr("Other checks of the circuit still fail.")};
+    QStringList better, worse;
+    for (const CheckShift& shift : remedy.circuit)
+        if (shift.isWorse()) worse << checkName(findingOf(shift), words);
+    for (const CheckShift& shift : remedy.elsewhere) {
+        const QString name = QStringLiteral("%1 (%2)").arg(checkName(findingOf(shift), words),
+                                                           nameOf(installation, shift.subject));
+        if (shift.isWorse()) worse << name;
+        if (shift.isBetter()) better << name;
+    }
+    if (!better.isEmpty()) said << tr("Better: %1.").arg(better.join(QStringLiteral(", ")));
+    if (!worse.isEmpty()) said << tr("Worse: %1.").arg(worse.join(QStringLiteral(", ")));
+    return said.join(u' ');
 }
 
 QString spokenTime(Time time, const Words& words) {

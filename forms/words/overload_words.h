@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/load_over_time.h"
+#include "core/remedy/remedy.h"
 #include "forms/words/words.h"
 
 #include <vector>
@@ -19,6 +20,9 @@ struct OverloadFact {
 /// until it does something else, and what heat does meanwhile. `device` names it: "check.word.fuse".
 std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::string_view device,
                                         const Words& words);
+
+/// What is left of a circuit's failures once a remedy is taken, and what gets better or worse elsewhere.
+QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words);
 
 /// "0.4 s", "25 min", "4 h": a time in the unit that a person would say it in.
 QString spokenTime(Time time, const Words& words);

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report/overload_album.h"
+
+#include "core/assess/circuit_overload.h"
+#include "forms/plots/heat_plot.h"
+#include "forms/plots/time_current_plot.h"
+
+#include <qcustomplot.h>
+
+#include <algorithm>
+#include <array>
+
+namespace loopwright::report {
+namespace {
+
+/// Checks of a load over time, the plainest first, with the verdict from which on a page is worth it.
+struct Telling {
+    std::string_view check;
+    Verdict least;
+};
+constexpr std::array telling{Telling{"hidden-overload", Verdict::Fails},
+                             Telling{"early-operation", Verdict::Close},
+                             Telling{"conductor-heat", Verdict::Close}};
+
+bool isLoud(const Finding& finding, Verdict least) {
+    return finding.verdict == Verdict::Fails ||
+           (least == Verdict::Close && finding.verdict == Verdict::Close);
+}
+
+/// Every circuit that one of them speaks of, with all that they say about it.
+std::vector<OverloadSheet> told(const Assessment& assessment) {
+    std::vector<OverloadSheet> sheets;
+    for (const Telling& each : telling)
+        for (std::size_t at = 0; at < assessment.findings.size(); ++at) {
+            const Finding& finding = assessment.findings[at];
+            if (finding.check != each.check || !isLoud(finding, each.least)) continue;
+            const auto known = std::ranges::find(sheets, finding.subject.id, &OverloadSheet::circuit);
+            OverloadSheet& sheet = known != sheets.end() ? *known : sheets.emplace_back();
+            sheet.circuit = finding.subject.id;
+            sheet.findings.push_back(at);
+        }
+    return sheets;
+}
+
+template <class Draw, class Picture>
+QPicture drawn(Draw draw, const Picture& picture, const PlotStyle& style, const QSizeF& size) {
+    QCustomPlot plot;
+    draw(plot, picture, style);
+    return recorded(plot, size);
+}
+
+} // namespace
+
+OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size)
+  : sheets_(told(input.assessment))
+  , size_(size) {
+    const PlotStyle style = paperPlotStyle(input.words);
+    const Id visit = input.assessment.visit;
+    std::erase_if(sheets_, [&](OverloadSheet& sheet) {
+        const auto overload =
+            circuitOverload(input.installation, visit, sheet.circuit, input.tables, input.rules);
+        if (!overload) return true;
+        sheet.facts = overloadFacts(overload->found, overload->band.device, input.words);
+        sheet.remedies = remedies(input.installation, visit, sheet.circuit, input.tables, input.rules);
+        sheet.band = drawn(drawTimeCurrent, overload->band, style, size);
+        sheet.heat = drawn(drawHeat, overload->heat, style, size);
+        return false;
+    });
+}
+
+} // namespace loopwright::report
