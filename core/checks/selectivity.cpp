@@ -189,8 +189,7 @@ Finding checkSelectivity(const CircuitContext& context) {
         return computedTerm("I_nt,up", upstream->holds, units::ampere, {"check.note.sure-to-hold", {}});
     });
     sheet.compareRatings(Relation::AtMost, "I_2", own->operates, upstream->holds, units::ampere);
-    if (physics::selectiveInOverload(upstream->holds, own->operates))
-        return judgeFaults(context, *upstream, *own, sheet);
+    if (sheet.verdict() == Verdict::Holds) return judgeFaults(context, *upstream, *own, sheet);
     sheet.atWorst(Verdict::Close);
     return sheet.concludeSaying([&] { return said("check.selectivity.close", *own, *upstream); });
 }

@@ -116,8 +116,8 @@ struct Circuit {
     ResidualDevice residual;
     Wiring wiring;
     Entry<Current> load;   ///< design current I_b; missing: worked out from the equipment
-    Entry<Current> demand; ///< its share of the board's demand by the inspector's own figure; missing: by
-                           ///< the published allowances
+    Entry<Current> demand; ///< its share of the board's demand by the inspector's own figure, of a circuit
+                           ///< that feeds a board the demand of that; missing: by the published allowances
     std::optional<Date> deviceSince; ///< day on which its device was fitted; missing: not known
     std::optional<Date> wiringSince; ///< day on which its wiring was put in; missing: not known
     bool takenOut = false;           ///< taken out of use: its checks do not apply

@@ -47,10 +47,17 @@ inline ResidualDevice anyResidual() {
             chance(4) ? ResidualDelay::Delayed : ResidualDelay::General};
 }
 inline Device anyDevice() {
-    return {anyOf<std::string>(
-                {"60898-B", "60898-C", "61009-B", "88-2", "88-3", "1361", "3036", "3871-2", "1362", ""}),
-            anyEntry<Current>({5, 6, 10, 16, 20, 30, 32, 45, 63, 33.3}),
-            anyEntry<Current>({1, 3, 6, 10, 80}, 1000)};
+    Device device{anyOf<std::string>({"60898-B", "60898-C", "61009-B", "88-2", "88-3", "1361", "3036",
+                                      "3871-2", "1362", "60947-2", ""}),
+                  anyEntry<Current>({5, 6, 10, 16, 20, 30, 32, 45, 63, 33.3}),
+                  anyEntry<Current>({1, 3, 6, 10, 80}, 1000)};
+    if (device.family != "60947-2") return device;
+    device.thermalSetting = anyEntry<Current>({16, 40, 63});
+    device.thermalDelay = anyEntry<Time>({2, 8});
+    device.shortTimeSetting = anyEntry<Current>({200, 500});
+    device.shortTimeDelay = anyEntry<Time>({0, 0.1, 0.3});
+    device.instantaneousSetting = anyEntry<Current>({300, 1000});
+    return device;
 }
 inline Wiring anyWiring() {
     using enum InstallationMethod;
@@ -88,6 +95,7 @@ inline void scramble(Fixture& fixture) {
     circuit.generalSockets = !chance(4);
     if (chance(2)) {
         Equipment& equipment = fixture.addEquipment("Heater", watts(3000));
+        equipment.kind = static_cast<EquipmentKind>(*rc::gen::inRange(0, 14));
         equipment.count = anyEntry<Ratio>({1, 2, 5});
         equipment.power = anyEntry<Power>({500, 3600, 12000});
         equipment.ratedVoltage = anyEntry<Voltage>({230, 240, 400});
@@ -95,12 +103,18 @@ inline void scramble(Fixture& fixture) {
         equipment.efficiency = anyEntry<Ratio>({0.8, 1});
         equipment.plugFuse = anyEntry<Current>({3, 5, 13});
     }
+    fixture.installation.site.occupancy = static_cast<Occupancy>(*rc::gen::inRange(0, 4));
+    if (chance(4)) circuit.demand = anyEntry<Current>({0, 8, 50});
+    fixture.supply().fuse = anyDevice();
+    fixture.supply().tails = anyEntry<CrossSection>({10, 25, 95, 26});
+    if (chance(4)) fixture.supply().demand = anyEntry<Current>({0, 40, 70});
     fixture.supply().earthing = static_cast<Earthing>(*rc::gen::inRange(0, 4));
     fixture.supply().nominalVoltage = anyEntry<Voltage>({120, 230, 240, 600});
     fixture.board().earthing = chance(4) ? BoardEarthing::OwnElectrode : BoardEarthing::FromSupply;
     fixture.board().residual = anyResidual();
     fixture.board().phases = chance(2) ? Phases::Three : Phases::L1;
     fixture.board().withstandCurrent = anyEntry<Current>({2, 10}, 1000);
+    fixture.board().ratedCurrent = anyEntry<Current>({32, 63, 100});
 
     CircuitReading& reading = fixture.reading();
     for (const auto member : {&CircuitReading::ringLine, &CircuitReading::ringNeutral,
@@ -118,6 +132,7 @@ inline void scramble(Fixture& fixture) {
 
     BoardReading& board = fixture.boardReading();
     board.loopImpedance = anyEntry<Resistance>({0.1, 0.4});
+    if (chance(2)) board.neutralLoopImpedance = anyEntry<Resistance>({0.08, 0.3});
     board.prospectiveFaultCurrent = anyEntry<Current>({1, 4, 12}, 1000);
     board.electrodeResistance = anyEntry<Resistance>({20, 198, 900});
     board.residualTime = anyEntry<Time>({0.02, 0.4});
@@ -131,10 +146,18 @@ inline void scramble(Fixture& fixture) {
     if (chance(5)) fixture.installation.boardReadings.clear();
     if (chance(8)) fixture.installation.supplies.clear();
     if (chance(2)) {
+        Circuit& second = fixture.addCircuit(static_cast<Phases>(*rc::gen::inRange(0, 4)), amperes(10));
+        second.use = static_cast<CircuitUse>(*rc::gen::inRange(0, 5));
+        second.load = anyEntry<Current>({0, 9, 40});
+        second.takenOut = chance(4);
+    }
+    if (chance(2)) {
         Circuit& feeder = fixture.nest();
         feeder.device = anyDevice();
         feeder.wiring = anyWiring();
         feeder.load = anyEntry<Current>({10, 40});
+        if (chance(3)) feeder.demand = anyEntry<Current>({0, 20, 80});
+        if (chance(3)) feeder.phases = Phases::L2;
         feeder.residual = anyResidual();
     }
     fixture.ruleSet = rules(chance(2) ? "iec-60364" : "bs-7671-2018");
