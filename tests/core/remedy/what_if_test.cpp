@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/remedy/what_if.h"
 
+#include "core/checks/context.h"
 #include "tests/core/fixture.h"
 
 #include <algorithm>

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/overload/current_log.h"
+
+#include "core/overload/log_times.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+namespace loopwright::overload {
+
+namespace {
+
+constexpr std::size_t mostChannels = 64;
+constexpr double gapSteps = 10; // of the usual step
+
+using Cells = std::vector<std::string_view>;
+using Refusal = tl::unexpected<Message>;
+
+Refusal refused(std::string_view key, std::size_t line) {
+    return Refusal(Message{key, {static_cast<std::int64_t>(line)}});
+}
+
+/// Hands out lines, counting them.
+class Lines {
+  public:
+    explicit Lines(std::string_view text)
+      : rest_(text) {}
+    bool next() {
+        if (rest_.empty()) return false;
+        const std::size_t end = std::min(rest_.find('\n'), rest_.size());
+        line_ = rest_.substr(0, end);
+        rest_.remove_prefix(std::min(end + 1, rest_.size()));
+        ++number_;
+        return true;
+    }
+    std::string_view line() const { return line_; }
+    std::size_t number() const { return number_; }
+
+  private:
+    std::string_view rest_, line_;
+    std::size_t number_ = 0;
+};
+
+void split(std::string_view line, char separator, Cells& cells) {
+    cells.clear();
+    while (cells.size() <= mostChannels + 2) {
+        const std::size_t end = line.find(separator);
+        cells.push_back(trimmed(line.substr(0, end)));
+        if (end == line.npos) return;
+        line.remove_prefix(end + 1);
+    }
+}
+
+/// The time in the first cells of a line.
+std::optional<double> timeOf(const Cells& cells, const LogFormat& format) {
+    using enum LogFormat::Times;
+    switch (format.times) {
+    case Number:
+        return logNumber(cells[0], format.decimalPoint);
+    case DateTime:
+        return logDateTime(cells[0]);
+    case ClockTime:
+        return logClock(cells[0]);
+    case DateAndTime:
+        if (const auto date = logDate(cells[0]), clock = logClock(cells[1]); date && clock)
+            return *date + *clock;
+        break;
+    }
+    return std::nullopt;
+}
+
+/// Whether the line reads as times and numbers in this format.
+bool reads(const Cells& cells, const LogFormat& format) {
+    if (cells.size() <= format.timeColumns() || !timeOf(cells, format)) return false;
+    return std::any_of(
+        cells.begin() + static_cast<std::ptrdiff_t>(format.timeColumns()), cells.end(),
+        [&](std::string_view cell) { return logNumber(cell, format.decimalPoint).has_value(); });
+}
+
+std::optional<LogFormat> formatOf(std::string_view line) {
+    using enum LogFormat::Times;
+    Cells cells;
+    for (const char separator : {';', '\t', ','}) {
+        if (line.find(separator) == line.npos) continue;
+        split(line, separator, cells);
+        for (const char point : {'.', ','}) {
+            if (point == separator) continue;
+            for (const auto times : {DateTime, DateAndTime, ClockTime, Number})
+                if (const LogFormat format{separator, point, times}; reads(cells, format)) return format;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Whether a column's name gives its unit so: "I1 [mA]", "time_ms", "current (kA)".
+bool isIn(std::string_view name, std::string_view unit) {
+    const std::size_t at = name.rfind(unit);
+    if (at == name.npos || at == 0) return false;
+    const std::string_view after = name.substr(at + unit.size());
+    return (after.empty() || after == "]" || after == ")") &&
+           std::string_view("[(_ /").find(name[at - 1]) != std::string_view::npos;
+}
+
+struct NamedFactor {
+    std::string_view unit;
+    double factor;
+};
+double factorIn(std::string_view name, std::initializer_list<NamedFactor> known) {
+    for (const NamedFactor& each : known)
+        if (isIn(name, each.unit)) return each.factor;
+    return 1;
+}
+
+struct Column {
+    std::string name;
+    double factor = 1;
+    std::vector<double> values; ///< NaN: nothing logged
+};
+
+/// The lines of a log once its format is known.
+class Reader {
+  public:
+    Reader(const LogFormat& format, const Cells& first, const Cells& header)
+      : format_(format) {
+        const auto nameOf = [&](std::size_t cell) {
+            return header.size() == first.size() ? header[cell] : std::string_view();
+        };
+        if (format.times == LogFormat::Times::Number)
+            timeFactor_ = factorIn(nameOf(0), {{"ms", 1e-3}, {"min", 60}, {"h", 3600}});
+        for (std::size_t cell = format.timeColumns(); cell < first.size(); ++cell) {
+            const bool isCurrent = first[cell].empty() || logNumber(first[cell], format.decimalPoint);
+            if (!isCurrent || columns_.size() >= mostChannels) continue;
+            places_.push_back(cell);
+            std::string name(nameOf(cell));
+            if (name.empty()) name = std::to_string(places_.size());
+            columns_.push_back({name, factorIn(name, {{"mA", 1e-3}, {"kA", 1e3}}), {}});
+        }
+    }
+
+    tl::expected<void, Message> take(std::string_view line, std::size_t number) {
+        if (trimmed(line).empty()) return {};
+        split(line, format_.separator, cells_);
+        cells_.resize(std::max(cells_.size(), places_.back() + 1));
+        const auto time = timeOf(cells_, format_);
+        if (!time || !std::isfinite(*time)) return refused("log.bad-time", number);
+        if (auto done = takeTime(*time * timeFactor_, number); !done) return done;
+        for (std::size_t i = 0; i < places_.size(); ++i)
+            if (auto done = takeValue(columns_[i], cells_[places_[i]], number); !done) return done;
+        return {};
+    }
+
+    tl::expected<CurrentLog, Message> finished() {
+        if (times_.size() < 2) return Refusal(Message{"log.too-short", {}});
+        const double usual = usualStep();
+        CurrentLog log;
+        for (const Column& column : columns_)
+            log.channels.push_back(channelOf(column, usual));
+        return log;
+    }
+
+  private:
+    tl::expected<void, Message> takeTime(double time, std::size_t number) {
+        constexpr double day = 86400;
+        time += midnights_ * day;
+        if (format_.times == LogFormat::Times::ClockTime && !times_.empty() &&
+            time < times_.back() - day / 2) {
+            ++midnights_;
+            time += day;
+        }
+        if (!times_.empty() && !(time > times_.back())) return refused("log.time-backwards", number);
+        times_.push_back(time);
+        return {};
+    }
+    tl::expected<void, Message> takeValue(Column& column, std::string_view cell, std::size_t number) {
+        if (cell.empty()) {
+            column.values.push_back(std::nan(""));
+            return {};
+        }
+        const auto value = logNumber(cell, format_.decimalPoint);
+        if (!value)
+            return Refusal(Message{"log.bad-number", {static_cast<std::int64_t>(number), column.name}});
+        if (!std::isfinite(*value) || *value < 0 || *value * column.factor > mostAmperes)
+            return Refusal(Message{"log.no-current", {static_cast<std::int64_t>(number), column.name}});
+        column.values.push_back(*value * column.factor);
+        return {};
+    }
+    double usualStep() const {
+        std::vector<double> steps;
+        for (std::size_t i = 1; i < times_.size(); ++i)
+            steps.push_back(times_[i] - times_[i - 1]);
+        const auto middle = steps.begin() + static_cast<std::ptrdiff_t>(steps.size() / 2);
+        std::ranges::nth_element(steps, middle);
+        return *middle;
+    }
+    LoggedChannel channelOf(const Column& column, double usual) const {
+        LoggedChannel channel{column.name, {}, {}, seconds(usual), {}};
+        const auto add = [&](double time, double current) {
+            channel.seconds.push_back(time - times_.front());
+            channel.amperes.push_back(current);
+        };
+        double gaps = 0;
+        for (std::size_t i = 0; i < times_.size(); ++i) {
+            const double step = i + 1 < times_.size() ? times_[i + 1] - times_[i] : usual;
+            const bool isThere = !std::isnan(column.values[i]);
+            add(times_[i], isThere ? column.values[i] : 0);
+            if (!isThere) {
+                gaps += step;
+            } else if (step > gapSteps * usual) {
+                add(times_[i] + usual, 0);
+                gaps += step - usual;
+            }
+        }
+        channel.gaps = seconds(gaps);
+        return channel;
+    }
+
+    static constexpr double mostAmperes = 1e6; // beyond any circuit; squares stay finite
+    LogFormat format_;
+    double timeFactor_ = 1;
+    double midnights_ = 0;
+    std::vector<std::size_t> places_;
+    std::vector<Column> columns_;
+    std::vector<double> times_;
+    Cells cells_;
+};
+
+bool isText(std::string_view bytes) {
+    return bytes.substr(0, 4096).find('\0') == bytes.npos;
+}
+
+} // namespace
+
+tl::expected<CurrentLog, Message> readCurrentLog(std::string_view bytes) {
+    if (bytes.size() > largestLog) return Refusal(Message{"log.too-large", {}});
+    if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
+    if (trimmed(bytes).empty()) return Refusal(Message{"log.empty", {}});
+    if (!isText(bytes)) return Refusal(Message{"log.not-text", {}});
+
+    constexpr std::size_t longestPreamble = 1000; // lines
+    Lines lines(bytes);
+    std::string_view above;
+    std::optional<LogFormat> format;
+    while (!format && lines.number() < longestPreamble && lines.next()) {
+        format = formatOf(lines.line());
+        if (!format) above = lines.line();
+    }
+    if (!format) return Refusal(Message{"log.no-rows", {}});
+    Cells first, header;
+    split(lines.line(), format->separator, first);
+    split(above, format->separator, header);
+    Reader reader(*format, first, header);
+    do {
+        if (auto done = reader.take(lines.line(), lines.number()); !done) return Refusal(done.error());
+    } while (lines.next());
+    return reader.finished();
+}
+
+} // namespace loopwright::overload

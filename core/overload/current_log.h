@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/phrases/message.h"
+#include "core/units/quantity.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <tl/expected.hpp>
+#include <vector>
+
+/// What a current logger wrote: columns of text, whatever logger it was.
+namespace loopwright::overload {
+
+/// One current over time. Each sample holds until the next; the last for `lastStep`. Where nothing was logged
+/// a sample of 0 A stands, and the time counts in `gaps`.
+struct LoggedChannel {
+    std::string name;            ///< of its column; "1", "2" where columns have no names
+    std::vector<double> seconds; ///< rising, the first is 0
+    std::vector<double> amperes; ///< as many; finite, not negative
+    Time lastStep;
+    Time gaps;
+};
+
+struct CurrentLog {
+    std::vector<LoggedChannel> channels;
+};
+
+/// A file larger than this is refused; who reads files looks at their size first.
+inline constexpr std::size_t largestLog = 64u << 20;
+
+/// Reads a log: lines of a time and one or more currents, parted by semicolon, tab or comma. Times are
+/// seconds (or ms, min, h where the column's name says so), ISO dates with times, in one column or two, or
+/// clock times; they rise. Numbers have a decimal point, or a comma where commas part no columns. Lines
+/// before the first that reads so are passed over, the last of them may name the columns ("I1 [mA]"). An
+/// empty cell is a gap, and so is a step more than ten times the usual one.
+///
+/// The refusal says what is wrong and in which line.
+tl::expected<CurrentLog, Message> readCurrentLog(std::string_view bytes);
+
+} // namespace loopwright::overload

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/overload/conductor.h"
+#include "core/overload/current_log.h"
+#include "core/reference/reference_tables.h"
+
+#include <optional>
+
+/// A current that was logged, in place of a duty: the same devices and conductors, over what really flowed.
+namespace loopwright::overload {
+
+struct LoggedQuestion {
+    const ThermalDevice& device;
+    Current rated;
+    std::optional<InstantaneousBand> instantaneous;
+    std::optional<Conductor> conductor;
+};
+
+struct LoggedHeat {
+    Temperature peak;      ///< at most, the conductor alone taking up heat
+    Temperature leastPeak; ///< at least, all of the cable taking it up; the start where nothing bounds it
+    Ratio leastAgeing = 0; ///< as a multiple of ageing at the limit; estimates
+    Ratio mostAgeing = 0;
+};
+
+/// Everything begins cold and at ambient. In gaps no current is reckoned with, so that what is found was
+/// there, and more may have been.
+struct LoggedAnswer {
+    std::optional<Time>
+        earliest; ///< when the earliest sound device would have operated, since the first sample
+    std::optional<Time> latest; ///< by when every sound device would have
+    Current peak;
+    Current rms;          ///< over what was logged
+    Ratio shareAbove = 0; ///< of the time that was logged, above the rating
+    Time length;
+    Time gaps;
+    std::optional<LoggedHeat> conductor;
+};
+
+/// One pass over the samples, and for each replica one over blocks of them: a bound on its state shows which
+/// blocks cannot make it operate, and only the others are gone through sample by sample.
+LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& channel);
+
+} // namespace loopwright::overload

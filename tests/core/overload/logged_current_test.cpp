@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/overload/logged_current.h"
+
+#include "core/physics/thermal_replica.h"
+#include "tests/core/fixture.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <chrono>
+#include <cmath>
+
+namespace loopwright::overload {
+namespace {
+
+const DeviceFamily& family(std::string_view key) {
+    return *test::tables().deviceFamily(key);
+}
+Conductor conductor() {
+    return {celsius(30), celsius(70), amperes(27), seconds(53), seconds(340), {89'000, 98'000}};
+}
+
+/// A log that follows a cycle of steps, sampled every `step` seconds.
+LoggedChannel following(const Steps& cycle, double step, std::size_t samples) {
+    LoggedChannel channel{"I", {}, {}, seconds(step), {}};
+    const double length = physics::lengthOf(cycle).base();
+    for (std::size_t i = 0; i < samples; ++i) {
+        const double time = static_cast<double>(i) * step;
+        double within = std::fmod(time, length);
+        auto piece = cycle.begin();
+        while (within >= piece->duration.base() && piece + 1 != cycle.end())
+            within -= (piece++)->duration.base();
+        channel.seconds.push_back(time);
+        channel.amperes.push_back(piece->current.base());
+    }
+    return channel;
+}
+
+LoggedQuestion question(std::string_view key, double rated) {
+    return {*test::tables().thermalDevice(family(key), amperes(rated)), amperes(rated),
+            test::tables().instantaneousBand(family(key), amperes(rated)), conductor()};
+}
+
+/// The edges by going through every sample as one long duty.
+struct Reference {
+    double earliest = std::numeric_limits<double>::infinity(), latest = 0;
+};
+Reference referenceOf(const LoggedQuestion& asked, const LoggedChannel& channel) {
+    Steps duty;
+    for (std::size_t i = 0; i < channel.amperes.size(); ++i) {
+        const double next = i + 1 < channel.seconds.size() ? channel.seconds[i + 1]
+                                                           : channel.seconds[i] + channel.lastStep.base();
+        duty.push_back({amperes(channel.amperes[i]), seconds(next - channel.seconds[i])});
+    }
+    const auto crossing = [&](const physics::ThermalReplica& replica) {
+        const auto reached = physics::firstCrossing(replica, duty, {}, 1);
+        return reached ? reached->inAll.base() : std::numeric_limits<double>::infinity();
+    };
+    Reference reference;
+    for (const physics::ThermalReplica& replica : asked.device.replicas.early)
+        reference.earliest = std::min(reference.earliest, crossing(replica));
+    for (const physics::ThermalReplica& replica : asked.device.replicas.late)
+        reference.latest = std::max(reference.latest, crossing(replica));
+    return reference;
+}
+
+void expectSame(const std::optional<Time>& found, double reference, const std::string& told) {
+    if (!std::isfinite(reference)) {
+        EXPECT_FALSE(found) << told << ": found at " << (found ? found->base() : 0) << " s";
+        return;
+    }
+    ASSERT_TRUE(found) << told << ": not found; expected at " << reference << " s";
+    EXPECT_NEAR(found->base(), reference, 1e-6 * reference + 1e-6) << told;
+}
+
+TEST(LoggedCurrent, SkippingBlocksComesToWhatGoingThroughEverySampleDoes) {
+    for (const auto& [key, rated] :
+         {std::pair("60898-C", 50.0), std::pair("60898-B", 16.0), std::pair("88-2", 32.0),
+          std::pair("1362", 13.0), std::pair("3036", 15.0)})
+        for (const double load : {1.05, 1.3, 1.46, 1.7, 2.2, 2.9})
+            for (const auto& [on, off] : {std::pair(240.0, 960.0), std::pair(3000.0, 600.0)}) {
+                LoggedQuestion asked = question(key, rated);
+                asked.instantaneous.reset();
+                const Steps cycle{{amperes(0.4 * rated), seconds(off)}, {amperes(load * rated), seconds(on)}};
+                const LoggedChannel channel = following(cycle, 7, 3000);
+                const LoggedAnswer answer = answerLogged(asked, channel);
+                const Reference reference = referenceOf(asked, channel);
+                const std::string told = std::string(key) + " at " + std::to_string(load) + " I_n for " +
+                                         std::to_string(on) + " s";
+                expectSame(answer.earliest, reference.earliest, told + ", earliest");
+                expectSame(answer.latest, reference.latest, told + ", latest");
+            }
+}
+
+RC_GTEST_PROP(LoggedCurrent, IrregularStepsComeToTheSame, ()) {
+    LoggedQuestion asked = question("60898-C", 20);
+    asked.instantaneous.reset();
+    LoggedChannel channel{"I", {}, {}, seconds(3), {}};
+    double time = 0;
+    for (int i = *rc::gen::inRange(2, 900); i > 0; --i) {
+        channel.seconds.push_back(time);
+        channel.amperes.push_back(*rc::gen::inRange(0, 500) / 10.0);
+        time += *rc::gen::inRange(1, 200) / 10.0;
+    }
+    const LoggedAnswer answer = answerLogged(asked, channel);
+    const Reference reference = referenceOf(asked, channel);
+    RC_ASSERT(answer.earliest.has_value() == std::isfinite(reference.earliest));
+    RC_ASSERT(answer.latest.has_value() == std::isfinite(reference.latest));
+    if (answer.earliest) RC_ASSERT(std::abs(answer.earliest->base() - reference.earliest) < 1e-5);
+    if (answer.latest) RC_ASSERT(std::abs(answer.latest->base() - reference.latest) < 1e-5);
+}
+
+TEST(LoggedCurrent, ConductorsWarmAsUnderTheSameDuty) {
+    const Steps cycle{{amperes(40), minutes(2)}, {amperes(0), minutes(6)}};
+    const LoggedAnswer answer = answerLogged(question("60898-C", 32), following(cycle, 1, 20000));
+    const ConductorHeat settled = heatUnder(conductor(), cycle);
+    ASSERT_TRUE(answer.conductor);
+    EXPECT_NEAR(answer.conductor->peak.base(), settled.peak.base(), 0.01);
+    EXPECT_NEAR(answer.conductor->leastPeak.base(), settled.leastPeak.base(), 0.05);
+    EXPECT_NEAR(answer.conductor->mostAgeing / settled.mostAgeing, 1, 0.1);
+    EXPECT_NEAR(answer.shareAbove, 0.25, 0.01);
+    EXPECT_NEAR(answer.rms.base(), 20, 0.1);
+    EXPECT_EQ(answer.peak, amperes(40));
+    EXPECT_EQ(answer.length, seconds(20000));
+}
+
+TEST(LoggedCurrent, TheInstantaneousReleaseHasItsSay) {
+    LoggedChannel channel = following({{amperes(5), hours(1)}}, 1, 2000);
+    channel.amperes[700] = 60;
+    EXPECT_EQ(answerLogged(question("60898-B", 16), channel).earliest, seconds(700)) << "above 3 I_n it may";
+    EXPECT_FALSE(answerLogged(question("60898-B", 16), channel).latest);
+    channel.amperes[700] = 80;
+    EXPECT_EQ(answerLogged(question("60898-B", 16), channel).latest, seconds(700)) << "from 5 I_n on it must";
+}
+
+TEST(LoggedCurrent, AnEmptyChannelSaysNothing) {
+    const LoggedAnswer answer = answerLogged(question("60898-B", 16), {});
+    EXPECT_FALSE(answer.earliest);
+    EXPECT_EQ(answer.length, Time());
+}
+
+TEST(LoggedCurrent, AMillionOddSamplesEndInBoundedTime) {
+    // The worst that a file can do: every step another length, every block near the edge.
+    LoggedChannel channel{"I", {}, {}, seconds(1), {}};
+    double time = 0;
+    for (int i = 0; i < 1'000'000; ++i) {
+        channel.seconds.push_back(time);
+        channel.amperes.push_back(i % 997 == 0 ? 30 : 22.5);
+        time += 1 + (i % 101) * 1e-3;
+    }
+    const auto begin = std::chrono::steady_clock::now();
+    const LoggedAnswer answer = answerLogged(question("60898-B", 16), channel);
+    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
+    EXPECT_TRUE(answer.earliest);
+    EXPECT_LT(took.count(), 20) << "bounded, on however slow a machine";
+    std::printf("a million odd samples near the edge: %.0f ms\n", took.count() * 1000);
+}
+
+} // namespace
+} // namespace loopwright::overload
