@@ -211,6 +211,10 @@ std::optional<Reached> firstCrossing(const ThermalReplica& replica, Duty duty, R
     if (thermalState(replica, start) >= 1) return Reached{};
     const auto settled = limitCycle(replica, duty);
     if (!settled) return std::nullopt;
+    // From below the settled cycle is only come near to; rounding must not make it reached.
+    constexpr double rounding = 1e-14;
+    if (start[0] <= settled->start[0] && start[1] <= settled->start[1] && settled->peak <= 1 + rounding)
+        return std::nullopt;
     const Time length = lengthOf(duty);
     const Repetition repetition(replica, duty, *settled, start, length.base());
     const auto cycle = firstCycle(repetition, cycles);

@@ -2,14 +2,15 @@
 #pragma once
 
 #include "core/physics/duty.h"
+#include "core/physics/thermal.h"
 
 #include <array>
 #include <cstdint>
 #include <limits>
 #include <optional>
 
-/// A thermal replica of two elements under a duty: closed forms throughout, so that a year of a short duty
-/// costs no more than a day of it. What has one element only is duty.h's business, and is a replica too.
+/// A thermal replica of one or two elements under a duty: closed forms throughout, so that a year of a short
+/// duty costs no more than a day of it, and no step is cut into pieces.
 ///
 /// A replica is the sum of one or two first-order branches, theta = w_1 theta_1 + w_2 theta_2, each with
 /// tau_i theta_i' = (I / I_ref)2 - theta_i and the weights together 1. Two branches are what an element and

@@ -79,7 +79,7 @@ TEST(HiddenOverload, NothingIsClaimedOfADeviceWithoutLimits) {
     EXPECT_FALSE(answer.latest.operates());
     EXPECT_TRUE(answer.isHidden()) << "twice its rating, and nothing assures that it operates";
     EXPECT_FALSE(answer.holdsOut);
-    EXPECT_EQ(answer.mayOperateAt.base(), Case("3871-1", 20, {steady(40)}).rated.base());
+    EXPECT_NEAR(answer.mayOperateAt.base(), 20, 1e-6) << "it carries its rating and nothing is said of more";
     ASSERT_TRUE(answer.mustOperateAt);
     EXPECT_EQ(*answer.mustOperateAt, amperes(80)) << "the instantaneous band of type 1 ends at 4 I_n";
     EXPECT_TRUE(Case("3871-1", 20, {steady(80)}).answered().latest.operates());
