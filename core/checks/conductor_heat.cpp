@@ -2,7 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/capacity.h"
-#include "core/checks/device.h"
+#include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
 
 namespace loopwright {
@@ -10,7 +10,8 @@ namespace {
 
 /// Whether a sound device is sure to end this load, so that the wiring does not carry it for long.
 bool deviceEndsIt(const CircuitContext& context, const LoadOverTime& load) {
-    const auto rated = usable(context.circuit.device.ratedCurrent);
+    Worksheet scratch(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
+    const auto rated = overloadRating(context, scratch);
     if (!rated || !context.family || load.current.value <= *rated) return false;
     const auto question =
         overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
@@ -18,7 +19,8 @@ bool deviceEndsIt(const CircuitContext& context, const LoadOverTime& load) {
 }
 
 void showHeat(const VisitContext& visit, const Circuit& circuit, const overload::Conductor& conductor,
-              const overload::ConductorHeat& heat, Worksheet& sheet) {
+              const LoadOverTime& load, Worksheet& sheet) {
+    const overload::ConductorHeat heat = overload::heatUnder(conductor, load.load.together);
     const auto temperature = [&](std::string_view symbol, Temperature value, std::string_view note) {
         sheet.showAside([&] { return computedTerm(symbol, value, units::celsius, {note, {}}); });
     };
@@ -55,17 +57,18 @@ Finding checkConductorHeat(const CircuitContext& context) {
     Worksheet sheet(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("(θ_max − θ_a) (I/I_z)^2 ≤ θ_max − θ_a");
     sheet.clause("overload");
-    const auto load = loadOverTime(context, context, sheet);
+    const auto current = loadCurrent(context, context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
     const auto conductor = capacity ? conductorOf(context, *capacity, sheet) : std::nullopt;
-    if (!load || !conductor) return sheet.conclude();
-    if (deviceEndsIt(context, *load)) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
+    if (!current || !conductor) return sheet.conclude();
+    const LoadOverTime load = loadOverTime(context, context, *current, sheet);
+    if (deviceEndsIt(context, load)) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
 
-    const overload::ConductorHeat heat = overload::heatUnder(*conductor, load->load.together);
-    if (sheet.isFull()) showHeat(context, context.circuit, *conductor, heat, sheet);
+    const overload::Warmth heat = overload::warmthUnder(*conductor, load.load.together);
+    if (sheet.isFull()) showHeat(context, context.circuit, *conductor, load, sheet);
     const TemperatureDifference allowed = conductor->limit - conductor->ambient;
     const auto compare = [&](Temperature reached) {
-        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor->ambient, load->current),
+        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor->ambient, load.current),
                       Figure<TemperatureDifference>{allowed}, units::kelvin);
     };
     const bool mayStay = heat.leastPeak <= conductor->limit;

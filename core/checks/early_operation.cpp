@@ -2,6 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/device.h"
+#include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
 
 namespace loopwright {
@@ -28,18 +29,18 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     Worksheet sheet(phrasing<"early-operation">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("I_b ≤ I_may");
     sheet.clause("overload");
-    const auto load = loadOverTime(context, context, sheet);
-    const auto rated = ratedCurrent(context, sheet);
-    if (!load || !rated) return sheet.conclude();
-    const Measure shown = measure(load->current, units::ampere);
-    if (load->current.value <= *rated) {
-        sheet.compareTolerance(Relation::AtMost, "I_b", load->current, Figure<Current>{*rated},
-                               units::ampere);
+    const auto current = loadCurrent(context, context, sheet);
+    const auto rated = overloadRating(context, sheet);
+    if (!current || !rated) return sheet.conclude();
+    const Measure shown = measure(*current, units::ampere);
+    if (current->value <= *rated) {
+        sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{*rated}, units::ampere);
         return sheet.conclude(shown, deviceWord(context.family), measure(*rated, units::ampere));
     }
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (!family) return sheet.conclude();
-    const auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load->load);
+    const LoadOverTime load = loadOverTime(context, context, *current, sheet);
+    const auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load.load);
     if (!question) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return sheet.conclude();
@@ -47,7 +48,7 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     const Current from = overload::mayOperateAt(*question);
     sheet.show([&] { return computedTerm("I_may", from, units::ampere, {"check.note.may-operate-at", {}}); });
     sheet.source(question->device.source);
-    sheet.compareTolerance(Relation::AtMost, "I_b", load->current, Figure<Current>{from}, units::ampere);
+    sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{from}, units::ampere);
     if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
     if (!sheet.isFull() || sheet.verdict() != Verdict::Close)
         return sheet.conclude(shown, deviceWord(family), measure(*rated, units::ampere));

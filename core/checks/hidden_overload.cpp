@@ -2,6 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/device.h"
+#include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
 #include "core/overload/hidden_overload.h"
 
@@ -111,11 +112,9 @@ class Judged {
       : visit_(visit)
       , sheet_(sheet) {}
 
-    void judge(const Loaded& loaded) {
-        sheet_.compareTolerance(Relation::AtMost, "I_b", loaded.load.current, Figure<Current>{loaded.rated},
-                                units::ampere);
-        said_ = {measure(loaded.load.current, units::ampere), deviceWord(loaded.family),
-                 measure(loaded.rated, units::ampere)};
+    void judge(const Figure<Current>& load, const DeviceFamily* family, Current rated) {
+        sheet_.compareTolerance(Relation::AtMost, "I_b", load, Figure<Current>{rated}, units::ampere);
+        said_ = {measure(load, units::ampere), deviceWord(family), measure(rated, units::ampere)};
     }
     void judgeOverload(const Loaded& loaded, const overload::Question& question) {
         const overload::Edge sure = overload::sureToOperate(question);
@@ -140,21 +139,40 @@ class Judged {
     std::vector<Argument> said_;
 };
 
-/// The piece that overloads its plug fuse most, where no sound fuse is sure to end it.
+/// The piece that overloads its plug fuse most, where no sound fuse is sure to end it. However many pieces
+/// there are, only so many are asked about.
 std::optional<Loaded> worstOnPlugFuse(const CircuitContext& context) {
+    constexpr int mostAsked = 64;
     const DeviceFamily* family = context.tables.deviceFamily("1362");
     std::optional<Loaded> worst;
+    int asked = 0;
     for (const Equipment* equipment : context.equipment) {
         const auto rated = usable(equipment->plugFuse);
-        if (!rated || !family) continue;
+        if (!rated || !family || asked >= mostAsked) continue;
         auto load = loadOverTime(context, context.circuit, *equipment);
         if (!load || !(load->current.value > *rated)) continue;
         if (worst && load->current.value / *rated <= worst->load.current.value / worst->rated) continue;
+        ++asked;
         const auto question = overloadQuestion(context, *family, {}, *rated, load->load);
         if (question && !overload::sureToOperate(*question).operates())
             worst = Loaded{equipment->name, family, *rated, std::move(*load)};
     }
     return worst;
+}
+
+/// The circuit's own device under a load above its rating; false where too little is known of it.
+bool judgeCircuit(const CircuitContext& context, const Figure<Current>& current, Current rated,
+                  Judged& judged, Worksheet& sheet) {
+    const DeviceFamily* family = deviceFamily(context, sheet);
+    if (!family) return false;
+    const Loaded loaded{Word{"check.word.the-load"}, family, rated,
+                        loadOverTime(context, context, current, sheet)};
+    const auto question = overloadQuestion(context, *family, context.circuit.device, rated, loaded.load.load);
+    if (question)
+        judged.judgeOverload(loaded, *question);
+    else
+        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+    return question.has_value();
 }
 
 } // namespace
@@ -166,27 +184,17 @@ Finding checkHiddenOverload(const CircuitContext& context) {
     Worksheet sheet(phrasing<"hidden-overload">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("I_b ≤ I_n");
     sheet.clause("overload");
-    auto load = loadOverTime(context, context, sheet);
-    const auto rated = ratedCurrent(context, sheet);
+    const auto current = loadCurrent(context, context, sheet);
+    const auto rated = overloadRating(context, sheet);
     Judged judged(context, sheet);
-    if (load && rated) {
-        const Loaded loaded{Word{"check.word.the-load"}, context.family, *rated, std::move(*load)};
-        judged.judge(loaded);
-        if (sheet.verdict() == Verdict::Fails) {
-            const DeviceFamily* family = deviceFamily(context, sheet);
-            const auto question =
-                family ? overloadQuestion(context, *family, context.circuit.device, *rated, loaded.load.load)
-                       : std::nullopt;
-            if (!question) {
-                if (family) sheet.unpublished(context.circuit, "device.ratedCurrent_A");
-                return sheet.cannotTell();
-            }
-            judged.judgeOverload(loaded, *question);
-        }
+    if (current && rated) {
+        judged.judge(*current, context.family, *rated);
+        const bool isOver = sheet.verdict() == Verdict::Fails;
+        if (isOver && !judgeCircuit(context, *current, *rated, judged, sheet)) return sheet.cannotTell();
     }
     if (!sheet.hasVerdict() || sheet.verdict() != Verdict::Fails)
         if (const auto plugged = worstOnPlugFuse(context)) {
-            judged.judge(*plugged);
+            judged.judge(plugged->load.current, plugged->family, plugged->rated);
             judged.judgeOverload(*plugged, *overloadQuestion(context, *plugged->family, {}, plugged->rated,
                                                              plugged->load.load));
         }

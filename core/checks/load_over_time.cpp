@@ -2,6 +2,7 @@
 #include "core/checks/load_over_time.h"
 
 #include "core/checks/capacity.h"
+#include "core/checks/device.h"
 #include "core/checks/load_current.h"
 
 #include <algorithm>
@@ -89,16 +90,14 @@ void setConstants(const CircuitContext& context, Current each, overload::Conduct
 
 } // namespace
 
-std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const CircuitRecords& records,
-                                         Worksheet& sheet) {
-    const auto current = loadCurrent(visit, records, sheet);
-    if (!current) return std::nullopt;
-    LoadOverTime result{*current, {}, {}};
+LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& records,
+                          const Figure<Current>& current, Worksheet& sheet) {
+    LoadOverTime result{current, {}, {}};
     for (const Equipment* equipment : records.equipment) {
         result.pieces.push_back(pieceOf(visit, records.circuit, *equipment));
         showDuty(*equipment, sheet);
     }
-    fit(result.pieces, current->value);
+    fit(result.pieces, current.value);
     result.load = overload::loadOf(result.pieces);
     return result;
 }
@@ -111,6 +110,13 @@ std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circui
     LoadOverTime result{{piece.each}, {piece}, {}};
     result.load = overload::loadOf(result.pieces);
     return result;
+}
+
+std::optional<Current> overloadRating(const CircuitRecords& records, Worksheet& sheet) {
+    const Circuit& circuit = records.circuit;
+    if (records.family && records.family->adjustable && circuit.device.thermalSetting.hasFigure())
+        return sheet.exact("I_r", circuit, circuit.device.thermalSetting, "device.thermalSetting_A");
+    return ratedCurrent(records, sheet);
 }
 
 std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
@@ -135,27 +141,26 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load) {
-    const auto setting = family.adjustable ? usable(device.thermalSetting) : std::nullopt;
     const auto delay = family.adjustable ? usable(device.thermalDelay) : std::nullopt;
-    const Current counts = setting.value_or(rated);
-    const ThermalDevice* thermal = visit.tables.thermalDevice(family, counts, delay);
+    const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay);
     if (!thermal) return std::nullopt;
-    return overload::Question{*thermal, counts,       visit.tables.instantaneousBand(family, counts),
+    return overload::Question{*thermal, rated,        visit.tables.instantaneousBand(family, rated),
                               load,     std::nullopt, visit.tables.band(Band::DeviceShift).value};
 }
 
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     const VisitContext unseen = quiet(context);
     Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, context.circuit.id});
-    auto load = loadOverTime(unseen, context, scratch);
-    const auto rated = usable(context.circuit.device.ratedCurrent);
-    if (!load || !rated || !context.family || !isUsable(load->current.value)) return std::nullopt;
-    auto question = overloadQuestion(context, *context.family, context.circuit.device, *rated, load->load);
+    const auto current = loadCurrent(unseen, context, scratch);
+    const auto rated = overloadRating(context, scratch);
+    if (!current || !rated || !context.family || !isUsable(current->value)) return std::nullopt;
+    LoadOverTime load = loadOverTime(unseen, context, *current, scratch);
+    auto question = overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
     if (!question) return std::nullopt;
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question->conductor = conductorOf(context, *capacity, scratch);
     const overload::HiddenOverload answer = overload::answer(*question);
-    return OverloadAnswer{std::move(*load), question->rated, &question->device, question->conductor, answer};
+    return OverloadAnswer{std::move(load), question->rated, &question->device, question->conductor, answer};
 }
 
 Measure spanOf(Time time) {

@@ -13,24 +13,27 @@ struct LoadOverTime {
     overload::Load load;
 };
 
-/// The pieces take part in I_b as their own currents do, whatever I_b itself was taken from. Where a piece's
-/// current is not known, and it is not the only one, the load counts as running without end. Shown with its
-/// terms; lacks what I_b lacks.
-std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
-                                         Worksheet& sheet);
+/// `current` is I_b, as loadCurrent() gives it. The pieces take part in it as their own currents do, whatever
+/// it was taken from itself. Where a piece's current is not known, and it is not the only one, the load
+/// counts as running without end. Runs and rests are shown.
+LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
+                          const Figure<Current>& current, Worksheet& sheet);
 
 /// The same of one piece of equipment by itself; nothing where its figures are not recorded, which is not
 /// noted as missing here.
 std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circuit& circuit,
                                          const Equipment& equipment);
 
+/// What the overload release is rated for: I_n, or the setting I_r of an adjustable breaker that has one.
+std::optional<Current> overloadRating(const CircuitRecords& circuit, Worksheet& sheet);
+
 /// What the circuit's wiring is to its heat, its capacity being `capacity`; of a ring that of the whole load.
 /// Nothing where no row gives its temperatures; noted on the sheet.
 std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
                                                Worksheet& sheet);
 
-/// The question of whether `load` can go on unnoticed through a device. Nothing where the family is not made
-/// in this rating. `load` must outlive it.
+/// The question of whether `load` can go on unnoticed through a device; `rated` is its overloadRating().
+/// Nothing where the family is not made in this rating. `load` must outlive it.
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load);

@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 #include <initializer_list>
+#include <limits>
 
 namespace loopwright::overload {
 
@@ -56,17 +57,19 @@ Ratio relativeAgeing(double energy, Temperature reference, Temperature temperatu
                     (1 / (reference.base() + celsiusToKelvin) - 1 / (temperature.base() + celsiusToKelvin)));
 }
 
-ConductorHeat heatUnder(const Conductor& conductor, const Steps& cycle) {
+Warmth warmthUnder(const Conductor& conductor, const Steps& cycle) {
     const auto settled = [&](Time constant) {
         return physics::limitCycle(physics::replicaOf({conductor.capacity, constant}), cycle)
             .value_or(physics::LimitCycle{});
     };
     const physics::LimitCycle quick = settled(conductor.quick);
-    ConductorHeat heat;
-    heat.peak = at(conductor, quick.peak);
-    heat.mean = at(conductor, quick.mean);
-    heat.leastPeak = conductor.slow ? at(conductor, settled(*conductor.slow).peak) : heat.mean;
-    heat.leastAgeing = std::numeric_limits<double>::infinity();
+    const Temperature mean = at(conductor, quick.mean);
+    return {at(conductor, quick.peak), conductor.slow ? at(conductor, settled(*conductor.slow).peak) : mean,
+            mean};
+}
+
+ConductorHeat heatUnder(const Conductor& conductor, const Steps& cycle) {
+    ConductorHeat heat{warmthUnder(conductor, cycle), std::numeric_limits<double>::infinity(), 0};
     for (const double energy : {conductor.life.least, conductor.life.most})
         for (const Ratio ageing : {ageingOver(conductor, conductor.quick, cycle, energy),
                                    conductor.slow ? ageingOver(conductor, *conductor.slow, cycle, energy)

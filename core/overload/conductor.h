@@ -26,10 +26,15 @@ struct Conductor {
 Time timeConstant(double heat, TemperatureDifference rise, Current capacity, ResistancePerLength resistance);
 
 /// Over a cycle that has gone on for long.
-struct ConductorHeat {
+struct Warmth {
     Temperature peak;      ///< at most
     Temperature leastPeak; ///< at least
     Temperature mean;
+};
+Warmth warmthUnder(const Conductor& conductor, const Steps& cycle);
+
+/// The same, and what it does to the insulation.
+struct ConductorHeat : Warmth {
     /// How fast the insulation ages, as a multiple of ageing at its limit; estimates, by the least and the
     /// most that activation energies and time constants allow.
     Ratio leastAgeing = 0;

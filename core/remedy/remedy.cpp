@@ -3,6 +3,7 @@
 
 #include "core/assess/visit_records.h"
 #include "core/checks/capacity.h"
+#include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
 
 #include <algorithm>
@@ -76,7 +77,8 @@ class Finder {
         const VisitRecords records(installation_, *visit, tables_, rules_, Detail::VerdictOnly);
         const CircuitContext context = records.forCircuit(records.forBoard(*board), circuit_);
         Worksheet scratch(phrasing<"load-device">, context, {RecordKind::Circuit, id_});
-        load_ = loadOverTime(context, context, scratch);
+        if (const auto current = loadCurrent(context, context, scratch))
+            load_ = loadOverTime(context, context, *current, scratch);
         capacity_ = wiringCapacity(context, context, scratch);
         equipment_.assign(context.equipment.begin(), context.equipment.end());
     }
