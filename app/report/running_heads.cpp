@@ -92,13 +92,18 @@ std::vector<Ink> runningHeads(const Composing& composing, PageForm form, const Q
         head.fromRight(QCoreApplication::translate("Report", "Visit %1").arg(days), style::foot);
     head.fromLeft(text(composing.input.installation.site.name), style::footStrong, 0.5);
     head.fromLeft(section, style::foot);
-    inks.push_back(LineInk{
-        {sheet.left, sheet.headRule}, {sheet.left + sheet.width, sheet.headRule}, headLine, &Look::ink});
+    inks.emplace_back(std::in_place_type<LineInk>, LineInk{{sheet.left, sheet.headRule},
+                                                           {sheet.left + sheet.width, sheet.headRule},
+                                                           headLine,
+                                                           &Look::ink});
 
     constexpr double ring = 6 * mm;
-    inks.push_back(LineInk{
-        {sheet.left, sheet.footRule}, {sheet.left + sheet.width, sheet.footRule}, hairline, &Look::ink});
-    inks.push_back(RingInk{QRectF(sheet.left, sheet.footRule + 2 * mm, ring, ring), std::nullopt});
+    inks.emplace_back(std::in_place_type<LineInk>, LineInk{{sheet.left, sheet.footRule},
+                                                           {sheet.left + sheet.width, sheet.footRule},
+                                                           hairline,
+                                                           &Look::ink});
+    inks.emplace_back(std::in_place_type<RingInk>,
+                      RingInk{QRectF(sheet.left, sheet.footRule + 2 * mm, ring, ring), std::nullopt});
     HeadLine foot(inks, composing.type, sheet, sheet.footTop);
     foot.skip(ring + 2.5 * mm);
     foot.fromRight(QCoreApplication::translate("Report", "%1 of %2", "page")
