@@ -96,6 +96,12 @@ void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload:
     });
     aside("I_aged", answer.agedMayOperateAt, "check.note.aged-may-operate-at");
     aside("I_rms", loaded.load.load.rms, "check.note.mean-load");
+    const auto share =
+        loaded.load.load.isAligned ? overload::shareAbove(loaded.load.pieces, loaded.rated) : std::nullopt;
+    if (share)
+        sheet.showAside([&] {
+            return computedTerm("p", *share, units::percent, {"check.note.share-above", {}});
+        });
     sheet.showAside([&] {
         return computedTerm("(I/I_n)^2", answer.contactPeak, units::ratio, {"check.note.contact-heat", {}});
     });

@@ -143,6 +143,8 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "from this load on such a device may operate"), ""},
     Phrase{"check.note.mean-load",
            LOOPWRIGHT_PHRASE("Phrases", "steady current that heats as much, over a long time"), ""},
+    Phrase{"check.note.share-above",
+           LOOPWRIGHT_PHRASE("Phrases", "of the time above the rating, if the pieces run independently"), ""},
     Phrase{"check.note.contact-heat",
            LOOPWRIGHT_PHRASE("Phrases", "heat in contacts during a run, that at the rating being 1"), ""},
     Phrase{"check.note.contact-heat-mean",

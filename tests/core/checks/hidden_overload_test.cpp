@@ -81,6 +81,8 @@ TEST(HiddenOverload, PiecesThatMayFallTogetherAreSaidToDoSo) {
     EXPECT_EQ(finding.sentence.key, "check.hidden-overload.together-after")
         << testing::PrintToString(finding);
     EXPECT_NEAR(std::get<Measure>(finding.sentence.arguments[4]).value, 15, 1e-9);
+    ASSERT_NE(termOf(finding, "p"), nullptr);
+    EXPECT_NEAR(termOf(finding, "p")->value.value, 16, 1e-9) << "per cent: 0.4 of the time each";
     fixture.circuit().device.ratedCurrent = typed(amperes(80));
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds);
 }
