@@ -55,12 +55,11 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     const overload::HiddenOverload answer = overload::answer(*question);
     const Early early{answer.earliest, answer.holdsOut, from};
     const std::string_view phrase = phraseFor(early);
-    sheet.phrase(Verdict::Close, phrase);
     return sheet.concludeWith([&] {
         std::vector<Argument> said{shown, measure(*rated, units::ampere), deviceWord(family),
                                    measure(early.from, units::ampere)};
         if (phrase.ends_with("close")) said.push_back(spanOf(early.edge.after));
-        return said;
+        return Message{phrase, std::move(said)};
     });
 }
 

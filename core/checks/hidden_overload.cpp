@@ -120,29 +120,30 @@ class Judged {
 
     void judge(const Figure<Current>& load, const DeviceFamily* family, Current rated) {
         sheet_.compareTolerance(Relation::AtMost, "I_b", load, Figure<Current>{rated}, units::ampere);
-        said_ = {measure(load, units::ampere), deviceWord(family), measure(rated, units::ampere)};
+        said_ = {"check.hidden-overload.holds",
+                 {measure(load, units::ampere), deviceWord(family), measure(rated, units::ampere)}};
     }
     void judgeOverload(const Loaded& loaded, const overload::Question& question) {
         const overload::Edge sure = overload::sureToOperate(question);
         if (sure.operates()) {
             sheet_.atWorst(Verdict::Close);
-            said_ = {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
-                     measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)};
+            said_ = {"check.hidden-overload.close",
+                     {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
+                      measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)}};
         }
         if (!sheet_.isFull()) return;
         const overload::HiddenOverload answer = overload::answer(question);
         showAnswer(visit_, loaded, question, answer, sheet_);
         if (sure.operates()) return;
         const std::string_view phrase = phraseFor(loaded.load.load, answer);
-        sheet_.phrase(Verdict::Fails, phrase);
-        said_ = saidOf(loaded, answer, phrase);
+        said_ = {phrase, saidOf(loaded, answer, phrase)};
     }
-    std::vector<Argument> said() { return std::move(said_); }
+    Message said() { return std::move(said_); }
 
   private:
     const VisitContext& visit_;
     Worksheet& sheet_;
-    std::vector<Argument> said_;
+    Message said_;
 };
 
 /// The piece that overloads its plug fuse most, where no sound fuse is sure to end it. However many pieces

@@ -147,19 +147,19 @@ Finding judgeFaults(const CircuitContext& context, const Known& upstream, const 
     selective = std::max(selective, byEnergy(context, upstream, own, prospective->value, sheet));
     const bool isTold = holdsOutAgainstFaults(upstream) || (selective && *selective > upstream.holds);
     if (!isTold)
-        return sheet.concludeSaying([&] { return said("check.selectivity.overload-only", own, upstream); });
+        return sheet.concludeWith([&] { return said("check.selectivity.overload-only", own, upstream); });
     if (!selective || *selective <= upstream.holds) {
         sheet.atWorst(Verdict::Close);
         sheet.decide(Verdict::Close);
-        return sheet.concludeSaying([&] { return said("check.selectivity.no-faults", own, upstream); });
+        return sheet.concludeWith([&] { return said("check.selectivity.no-faults", own, upstream); });
     }
     sheet.show([&] {
         return computedTerm("I_s", *selective, units::kiloampere, {"check.note.selectivity-limit", {}});
     });
     const bool isTotal = prospective->value <= *selective && prospective->bound != Bound::OrMore &&
                          prospective->bound != Bound::Open;
-    if (isTotal) return sheet.concludeSaying([&] { return said("check.selectivity.holds", own, upstream); });
-    return sheet.concludeSaying([&] {
+    if (isTotal) return sheet.concludeWith([&] { return said("check.selectivity.holds", own, upstream); });
+    return sheet.concludeWith([&] {
         Message partial = said("check.selectivity.partial", own, upstream);
         partial.arguments.push_back(measure(*selective, units::kiloampere));
         partial.arguments.push_back(measure(*prospective, units::kiloampere));
@@ -191,7 +191,7 @@ Finding checkSelectivity(const CircuitContext& context) {
     sheet.compareRatings(Relation::AtMost, "I_2", own->operates, upstream->holds, units::ampere);
     if (sheet.verdict() == Verdict::Holds) return judgeFaults(context, *upstream, *own, sheet);
     sheet.atWorst(Verdict::Close);
-    return sheet.concludeSaying([&] { return said("check.selectivity.close", *own, *upstream); });
+    return sheet.concludeWith([&] { return said("check.selectivity.close", *own, *upstream); });
 }
 
 } // namespace loopwright

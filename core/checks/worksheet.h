@@ -163,19 +163,15 @@ class Worksheet {
     /// missing.
     template <class... Arguments>
     Finding conclude(Arguments&&... arguments) {
-        return concludeWith(
-            [&] { return std::vector<Argument>{Argument(std::forward<Arguments>(arguments))...}; });
-    }
-    /// The same where phrases differ in what they mention; `arguments` is asked only where a sentence is
-    /// written.
-    template <class MakeArguments>
-    Finding concludeWith(MakeArguments&& arguments) {
-        if (settle() && isFull()) finding_.sentence = {verdictPhrase(), arguments()};
+        if (!settle()) return std::move(finding_);
+        if (isFull())
+            finding_.sentence = {verdictPhrase(),
+                                 std::vector<Argument>{Argument(std::forward<Arguments>(arguments))...}};
         return std::move(finding_);
     }
     /// The finding with the sentence that `make` returns, which is asked only where it is used.
     template <class Make>
-    Finding concludeSaying(Make&& make) {
+    Finding concludeWith(Make&& make) {
         if (settle() && isFull()) finding_.sentence = make();
         return std::move(finding_);
     }
