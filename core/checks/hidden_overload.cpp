@@ -120,6 +120,7 @@ class Judged {
 
     void judge(const Figure<Current>& load, const DeviceFamily* family, Current rated) {
         sheet_.compareTolerance(Relation::AtMost, "I_b", load, Figure<Current>{rated}, units::ampere);
+        if (!sheet_.isFull()) return;
         said_ = {"check.hidden-overload.holds",
                  {measure(load, units::ampere), deviceWord(family), measure(rated, units::ampere)}};
     }
@@ -156,8 +157,8 @@ std::optional<Loaded> worstOnPlugFuse(const CircuitContext& context) {
     for (const Equipment* equipment : context.equipment) {
         const auto rated = usable(equipment->plugFuse);
         if (!rated || !family || asked >= mostAsked) continue;
-        auto load = loadOverTime(context, context.circuit, *equipment);
-        if (!load || !(load->current.value > *rated)) continue;
+        auto load = loadAbove(*rated, context, context.circuit, *equipment);
+        if (!load) continue;
         if (worst && load->current.value / *rated <= worst->load.current.value / worst->rated) continue;
         ++asked;
         const auto question = overloadQuestion(context, *family, {}, *rated, load->load);

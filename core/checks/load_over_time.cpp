@@ -102,10 +102,10 @@ LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& recor
     return result;
 }
 
-std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circuit& circuit,
-                                         const Equipment& equipment) {
+std::optional<LoadOverTime> loadAbove(Current rated, const VisitContext& visit, const Circuit& circuit,
+                                      const Equipment& equipment) {
     overload::Piece piece = pieceOf(visit, circuit, equipment);
-    if (!(piece.each > Current())) return std::nullopt;
+    if (!(piece.each > rated)) return std::nullopt;
     piece.count = 1;
     LoadOverTime result{{piece.each}, {piece}, {}};
     result.load = overload::loadOf(result.pieces);

@@ -19,10 +19,10 @@ struct LoadOverTime {
 LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
                           const Figure<Current>& current, Worksheet& sheet);
 
-/// The same of one piece of equipment by itself; nothing where its figures are not recorded, which is not
-/// noted as missing here.
-std::optional<LoadOverTime> loadOverTime(const VisitContext& visit, const Circuit& circuit,
-                                         const Equipment& equipment);
+/// The same of one piece of equipment by itself, where it draws more than `rated`. Nothing where it does not,
+/// or where its figures are not recorded, which is not noted as missing here.
+std::optional<LoadOverTime> loadAbove(Current rated, const VisitContext& visit, const Circuit& circuit,
+                                      const Equipment& equipment);
 
 /// What the overload release is rated for: I_n, or the setting I_r of an adjustable breaker that has one.
 std::optional<Current> overloadRating(const CircuitRecords& circuit, Worksheet& sheet);

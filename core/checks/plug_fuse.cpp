@@ -16,7 +16,7 @@ bool hasPlugFuse(const Equipment* equipment) {
 /// Whether no sound fuse is sure to end what overloads it (BS 1362).
 bool needNeverOperate(const CircuitContext& context, const Equipment& equipment, Current rated) {
     const DeviceFamily* family = context.tables.deviceFamily("1362");
-    const auto load = loadOverTime(context, context.circuit, equipment);
+    const auto load = loadAbove(rated, context, context.circuit, equipment);
     if (!family || !load) return false;
     const auto question = overloadQuestion(context, *family, {}, rated, load->load);
     return question && !overload::sureToOperate(*question).operates();
