@@ -59,9 +59,10 @@ Finding checkConductorHeat(const CircuitContext& context) {
     sheet.clause("overload");
     const auto current = loadCurrent(context, context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
-    const auto conductor = capacity ? conductorOf(context, *capacity, sheet) : std::nullopt;
-    if (!current || !conductor) return sheet.conclude();
+    if (!current || !capacity) return sheet.conclude();
     const LoadOverTime load = loadOverTime(context, context, *current, sheet);
+    const auto conductor = conductorOf(context, *capacity, sheet.isFull() || !load.load.isSteady, sheet);
+    if (!conductor) return sheet.conclude();
     if (deviceEndsIt(context, load)) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
 
     const overload::Warmth heat = overload::warmthUnder(*conductor, load.load.together);

@@ -11,9 +11,10 @@ namespace loopwright {
 namespace {
 
 /// The visit for looking something up without writing it down.
-VisitContext quiet(VisitContext visit) {
-    visit.detail = Detail::VerdictOnly;
-    return visit;
+VisitContext quiet(const VisitContext& visit) {
+    VisitContext unseen = visit;
+    unseen.detail = Detail::VerdictOnly;
+    return unseen;
 }
 constexpr CheckPhrasing unsaid = phrasing<"hidden-overload">;
 
@@ -65,12 +66,10 @@ bool isInGround(InstallationMethod method) {
     return method == InstallationMethod::D1 || method == InstallationMethod::D2;
 }
 
-/// Time constants by the heat balance at I_z. Where a row is missing nothing bounds them.
+/// Time constants by the heat balance at I_z. Where a row is missing nothing bounds them, and they stay.
 void setConstants(const CircuitContext& context, Current each, overload::Conductor& conductor) {
-    constexpr Time atOnce = milliseconds(1);
     const Wiring& wiring = context.circuit.wiring;
     const ReferenceTables& tables = context.tables;
-    conductor.quick = atOnce;
     const auto size = usable(wiring.lineSize);
     if (!size) return;
     const auto cold = tables.conductorResistance(wiring.material, *size);
@@ -120,7 +119,7 @@ std::optional<Current> overloadRating(const CircuitRecords& records, Worksheet& 
 }
 
 std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
-                                               Worksheet& sheet) {
+                                               bool constants, Worksheet& sheet) {
     const Wiring& wiring = context.circuit.wiring;
     const auto limit = context.tables.conductorLimit(wiring.insulation);
     const Temperature ambient =
@@ -130,9 +129,9 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
         return std::nullopt;
     }
     sheet.show([&] { return tableTerm("θ_max", limit->value, units::celsius, limit->source); });
-    overload::Conductor conductor{ambient, limit->value, capacity, {}, {}, {}};
-    const double parallel = usable(wiring.parallelConductors).value_or(1);
-    setConstants(context, capacity / parallel, conductor);
+    constexpr Time atOnce = milliseconds(1);
+    overload::Conductor conductor{ambient, limit->value, capacity, atOnce, {}, {}};
+    if (constants) setConstants(context, capacity / usable(wiring.parallelConductors).value_or(1), conductor);
     conductor.capacity = capacity / legShare(context.rules, context.circuit);
     conductor.life = context.tables.insulationLife(wiring.insulation).value;
     return conductor;
@@ -158,7 +157,7 @@ std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     auto question = overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
     if (!question) return std::nullopt;
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
-        question->conductor = conductorOf(context, *capacity, scratch);
+        question->conductor = conductorOf(context, *capacity, true, scratch);
     const overload::HiddenOverload answer = overload::answer(*question);
     return OverloadAnswer{std::move(load), question->rated, &question->device, question->conductor, answer};
 }

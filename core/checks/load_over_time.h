@@ -28,9 +28,10 @@ std::optional<LoadOverTime> loadAbove(Current rated, const VisitContext& visit, 
 std::optional<Current> overloadRating(const CircuitRecords& circuit, Worksheet& sheet);
 
 /// What the circuit's wiring is to its heat, its capacity being `capacity`; of a ring that of the whole load.
-/// Nothing where no row gives its temperatures; noted on the sheet.
+/// Without `constants` it counts as warm at once, which is all that a steady load asks. Nothing where no row
+/// gives its temperatures; noted on the sheet.
 std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
-                                               Worksheet& sheet);
+                                               bool constants, Worksheet& sheet);
 
 /// The question of whether `load` can go on unnoticed through a device; `rated` is its overloadRating().
 /// Nothing where the family is not made in this rating. `load` must outlive it.

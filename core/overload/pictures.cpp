@@ -34,7 +34,9 @@ Times timesAt(const Question& question, const physics::DeviceTimes& promised, Cu
                : edge.operation == Operation::Unknown ? unknown
                                                       : never;
     };
-    Times times{timeOf(thermal.earliest, Time()), timeOf(thermal.latest, never)};
+    // Where nothing limits how early it may operate, it still carries its rated current for ever.
+    const Time unlimited = current > question.rated ? Time() : never;
+    Times times{timeOf(thermal.earliest, unlimited), timeOf(thermal.latest, never)};
     if (promise.earliest.isLimited()) times.earliest = std::max(times.earliest, promise.earliest.time);
     if (promise.latest.isLimited()) times.latest = std::min(times.latest, promise.latest.time);
     if (const auto& instantaneous = question.instantaneous)
