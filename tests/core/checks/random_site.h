@@ -99,6 +99,8 @@ inline void scramble(Fixture& fixture) {
         equipment.count = anyEntry<Ratio>({1, 2, 5});
         equipment.power = anyEntry<Power>({500, 3600, 12000});
         equipment.ratedVoltage = anyEntry<Voltage>({230, 240, 400});
+        if (chance(2)) equipment.onTime = anyEntry<Time>({5, 240, 3600});
+        if (chance(2)) equipment.offTime = anyEntry<Time>({1, 600, 86400});
         equipment.current = chance(2) ? anyEntry<Current>({4, 14}) : Entry<Current>{};
         equipment.efficiency = anyEntry<Ratio>({0.8, 1});
         equipment.plugFuse = anyEntry<Current>({3, 5, 13});
