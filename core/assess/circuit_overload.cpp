@@ -4,6 +4,7 @@
 #include "core/assess/visit_records.h"
 #include "core/checks/device.h"
 #include "core/checks/fault.h"
+#include "core/checks/load_current.h"
 
 #include <algorithm>
 
@@ -11,13 +12,14 @@ namespace loopwright {
 namespace {
 
 /// What the circuit's equipment draws as its largest piece starts while the others run.
-std::optional<Current> startCurrent(const CircuitContext& context, Current load) {
+std::optional<Current> startCurrent(const CircuitContext& context, Current load, Worksheet& sheet) {
     std::optional<Current> largest;
     for (const Equipment* equipment : context.equipment) {
         const auto multiple = usable(equipment->startMultiple);
-        const auto one = multiple ? loadOverTime(context, context.circuit, *equipment) : std::nullopt;
-        if (!one) continue;
-        const Current start = load + one->load.peak * (*multiple - 1);
+        const auto drawn =
+            multiple ? equipmentCurrent(context, context.circuit, *equipment, sheet) : std::nullopt;
+        if (!drawn) continue;
+        const Current start = load + drawn->each.value * (*multiple - 1);
         if (!largest || start > *largest) largest = start;
     }
     return largest;
@@ -47,7 +49,7 @@ overload::TimeCurrentPicture bandOf(const CircuitContext& context, const Overloa
     band.loadName = context.circuit.name;
     band.load = found.load.load.peak;
     band.onTime = longestRun(found);
-    band.start = startCurrent(context, found.load.load.peak);
+    band.start = startCurrent(context, found.load.load.peak, sheet);
     if (const auto fault = faultCurrent(context, context.rules.voltageFactorMin, sheet))
         band.fault = fault->value;
     band.withstand = withstandOf(context);
