@@ -43,7 +43,7 @@ TEST(OperatingTime, PastTheLastPointNothingIsExtrapolated) {
 }
 
 TEST(OperatingTime, WithoutAnythingPublishedNothingIsPromised) {
-    const TimeBand band = operatingTime({}, amperes(100));
+    const TimeBand band = operatingTime(DeviceTimes{}, amperes(100));
     EXPECT_FALSE(band.earliest.isLimited());
     EXPECT_FALSE(band.latest.isLimited());
 }
