@@ -43,6 +43,12 @@ class OverloadPart {
     const Words& words() const { return composing_.input.words; }
     double width() const { return sheetOf(PageForm::Portrait).width; }
 
+    bool isUnnoticed() const {
+        return std::ranges::any_of(sheet_.findings, [&](std::size_t finding) {
+            return composing_.input.assessment.findings[finding].check == "hidden-overload";
+        });
+    }
+
     /// A bar in the verdict's colour, its mark, and what the check says.
     Box plate(const Finding& finding) const {
         constexpr double bar = 1.2 * mm, indent = 5 * mm;
