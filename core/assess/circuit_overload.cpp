@@ -41,25 +41,62 @@ std::optional<Time> longestRun(const OverloadAnswer& found) {
                                                   : std::nullopt;
 }
 
-overload::TimeCurrentPicture bandOf(const CircuitContext& context, const OverloadAnswer& found,
-                                    const overload::Question& question, Worksheet& sheet) {
-    overload::TimeCurrentPicture band;
-    band.device = deviceWord(context.family).key;
-    band.rated = found.rated;
-    band.loadName = context.circuit.name;
-    band.load = found.load.load.peak;
-    band.onTime = longestRun(found);
-    band.start = startCurrent(context, found.load.load.peak, sheet);
-    if (const auto fault = faultCurrent(context, context.rules.voltageFactorMin, sheet))
+/// What is asked about: the circuit's own device, or a plug fuse on it.
+struct Asked {
+    const DeviceFamily& family;
+    Current rated; ///< that the tables list the device's times by
+    const std::string& loadName;
+    OverloadAnswer found;
+};
+
+CircuitOverload pictured(const CircuitContext& context, const overload::Question& question, Asked asked) {
+    CircuitOverload result{std::move(asked.found), {}, overload::heatPicture(question)};
+    overload::TimeCurrentPicture& band = result.band;
+    band.device = result.heat.device = deviceWord(&asked.family).key;
+    band.loadName = result.heat.loadName = asked.loadName;
+    band.rated = result.found.rated;
+    band.load = result.found.load.load.peak;
+    band.onTime = longestRun(result.found);
+    constexpr double drawnUpTo = 100; // multiples of the rating; farther out nothing is shown
+    if (const auto times = context.tables.deviceTimes(asked.family, asked.rated))
+        overload::addEdges(band, question, times->value, band.rated * drawnUpTo);
+    return result;
+}
+
+/// What stands beside the load in the picture of a circuit's own device.
+void addCircuit(const CircuitContext& context, overload::TimeCurrentPicture& band) {
+    Worksheet scratch(phrasing<"hidden-overload">, context, {RecordKind::Circuit, context.circuit.id});
+    band.start = startCurrent(context, *band.load, scratch);
+    if (const auto fault = faultCurrent(context, context.rules.voltageFactorMin, scratch))
         band.fault = fault->value;
     band.withstand = withstandOf(context);
     band.adiabaticUpTo = context.rules.adiabaticTime;
-    band.required = requiredTime(context, found.rated, sheet);
-    const Current highest = found.rated * 100;
-    if (const auto times =
-            context.tables.deviceTimes(*context.family, *usable(context.circuit.device.ratedCurrent)))
-        overload::addEdges(band, question, times->value, highest);
-    return band;
+    band.required = requiredTime(context, usable(context.circuit.device.ratedCurrent), scratch);
+}
+
+std::optional<CircuitOverload> ofPlugFuse(const CircuitContext& context) {
+    auto plugged = worstOnPlugFuse(context);
+    if (!plugged) return std::nullopt;
+    OverloadAnswer found{std::move(plugged->load), plugged->rated, nullptr, std::nullopt, {}};
+    const auto question = overloadQuestion(context, *plugged->family, {}, found.rated, found.load.load);
+    if (!question) return std::nullopt;
+    found.device = &question->device;
+    found.answer = overload::answer(*question);
+    return pictured(context, *question, {*plugged->family, plugged->rated, plugged->equipment->name, found});
+}
+
+std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
+    const auto found = overloadAnswer(context);
+    const auto listed = usable(context.circuit.device.ratedCurrent);
+    if (!found || !listed) return std::nullopt;
+    auto question =
+        overloadQuestion(context, *context.family, context.circuit.device, found->rated, found->load.load);
+    if (!question) return std::nullopt;
+    question->conductor = found->conductor;
+    CircuitOverload result =
+        pictured(context, *question, {*context.family, *listed, context.circuit.name, *found});
+    addCircuit(context, result.band);
+    return result;
 }
 
 } // namespace
@@ -73,18 +110,10 @@ std::optional<CircuitOverload> circuitOverload(const Installation& installation,
     const VisitRecords records(installation, *visitRow, tables, rules, Detail::VerdictOnly);
     const BoardContext boardContext = records.forBoard(*board);
     const CircuitContext context = records.forCircuit(boardContext, *row);
-    auto found = overloadAnswer(context);
-    if (!found) return std::nullopt;
-    auto question = overloadQuestion(context, *context.family, row->device, *usable(row->device.ratedCurrent),
-                                     found->load.load);
-    if (!question) return std::nullopt;
-    question->conductor = found->conductor;
-    Worksheet scratch(phrasing<"hidden-overload">, context, {RecordKind::Circuit, circuit});
-    CircuitOverload result{*found, bandOf(context, *found, *question, scratch),
-                           overload::heatPicture(*question)};
-    result.heat.device = result.band.device;
-    result.heat.loadName = row->name;
-    return result;
+    auto own = ofOwnDevice(context);
+    if (own && own->found.answer.isHidden()) return own;
+    if (auto plugged = ofPlugFuse(context)) return plugged;
+    return own;
 }
 
 } // namespace loopwright

@@ -6,7 +6,9 @@
 
 namespace loopwright {
 
-/// A circuit's load over time, with everything that a screen or a page shows about it.
+/// A circuit's load over time, with everything that a screen or a page shows about it. It is asked of the
+/// circuit's own device; of a plug fuse on it where that is what is overloaded and the circuit's device is
+/// not.
 struct CircuitOverload {
     OverloadAnswer found;
     overload::TimeCurrentPicture band;

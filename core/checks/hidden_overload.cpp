@@ -147,27 +147,6 @@ class Judged {
     Message said_;
 };
 
-/// The piece that overloads its plug fuse most, where no sound fuse is sure to end it. However many pieces
-/// there are, only so many are asked about.
-std::optional<Loaded> worstOnPlugFuse(const CircuitContext& context) {
-    constexpr int mostAsked = 64;
-    const DeviceFamily* family = context.tables.deviceFamily("1362");
-    std::optional<Loaded> worst;
-    int asked = 0;
-    for (const Equipment* equipment : context.equipment) {
-        const auto rated = usable(equipment->plugFuse);
-        if (!rated || !family || asked >= mostAsked) continue;
-        auto load = loadAbove(*rated, context, context.circuit, *equipment);
-        if (!load) continue;
-        if (worst && load->current.value / *rated <= worst->load.current.value / worst->rated) continue;
-        ++asked;
-        const auto question = overloadQuestion(context, *family, {}, *rated, load->load);
-        if (question && !overload::sureToOperate(*question).operates())
-            worst = Loaded{equipment->name, family, *rated, std::move(*load)};
-    }
-    return worst;
-}
-
 /// The circuit's own device under a load above its rating; false where too little is known of it.
 bool judgeCircuit(const CircuitContext& context, const Figure<Current>& current, Current rated,
                   Judged& judged, Worksheet& sheet) {
@@ -201,10 +180,12 @@ Finding checkHiddenOverload(const CircuitContext& context) {
         if (isOver && !judgeCircuit(context, *current, *rated, judged, sheet)) return sheet.cannotTell();
     }
     if (!sheet.hasVerdict() || sheet.verdict() != Verdict::Fails)
-        if (const auto plugged = worstOnPlugFuse(context)) {
-            judged.judge(plugged->load.current, plugged->family, plugged->rated);
-            judged.judgeOverload(*plugged, *overloadQuestion(context, *plugged->family, {}, plugged->rated,
-                                                             plugged->load.load));
+        if (auto plugged = worstOnPlugFuse(context)) {
+            const Loaded loaded{plugged->equipment->name, plugged->family, plugged->rated,
+                                std::move(plugged->load)};
+            judged.judge(loaded.load.current, loaded.family, loaded.rated);
+            judged.judgeOverload(
+                loaded, *overloadQuestion(context, *loaded.family, {}, loaded.rated, loaded.load.load));
         }
     return sheet.concludeWith([&] { return judged.said(); });
 }

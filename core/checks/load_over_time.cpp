@@ -147,6 +147,25 @@ std::optional<overload::Question> overloadQuestion(const VisitContext& visit, co
                               load,     std::nullopt, visit.tables.band(Band::DeviceShift).value};
 }
 
+std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
+    constexpr int mostAsked = 64;
+    const DeviceFamily* family = context.tables.deviceFamily("1362");
+    std::optional<PlugFuseOverload> worst;
+    int asked = 0;
+    for (const Equipment* equipment : context.equipment) {
+        const auto rated = usable(equipment->plugFuse);
+        if (!rated || !family || asked >= mostAsked) continue;
+        auto load = loadAbove(*rated, context, context.circuit, *equipment);
+        if (!load) continue;
+        if (worst && load->current.value / *rated <= worst->load.current.value / worst->rated) continue;
+        ++asked;
+        const auto question = overloadQuestion(context, *family, {}, *rated, load->load);
+        if (question && !overload::sureToOperate(*question).operates())
+            worst = PlugFuseOverload{equipment, family, *rated, std::move(*load)};
+    }
+    return worst;
+}
+
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     const VisitContext unseen = quiet(context);
     Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, context.circuit.id});

@@ -39,6 +39,16 @@ std::optional<overload::Question> overloadQuestion(const VisitContext& visit, co
                                                    const Device& device, Current rated,
                                                    const overload::Load& load);
 
+/// A piece of equipment that overloads the fuse in its plug or outlet, where no sound fuse is sure to end it.
+struct PlugFuseOverload {
+    const Equipment* equipment = nullptr;
+    const DeviceFamily* family = nullptr;
+    Current rated;
+    LoadOverTime load;
+};
+/// The one of a circuit that is overloaded most. However many pieces there are, only so many are asked about.
+std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context);
+
 /// Everything about a circuit's hidden overload, for pictures: what was asked, and the answer.
 struct OverloadAnswer {
     LoadOverTime load;

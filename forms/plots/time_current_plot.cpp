@@ -147,7 +147,7 @@ class TimeCurrentDrawing {
             const double energy = picture_.withstand->base();
             const double upTo = picture_.adiabaticUpTo.base();
             addLine(axes_, {std::sqrt(energy / upTo), upTo}, {std::sqrt(energy / bottom), bottom}, pen);
-            key.add(tr("the conductor bears no more"), pen);
+            key.add(tr("conductor's limit"), pen);
         }
         if (picture_.fault) {
             const QPen pen = strokePen(look_.inkSoft, 1.4, Stroke::Dotted);
@@ -163,14 +163,14 @@ class TimeCurrentDrawing {
                 label({high_, picture_.required->base()}, Qt::AlignBottom | Qt::AlignRight,
                       tr("off within %1").arg(spokenTime(*picture_.required, style_.words)), look_.inkSoft);
             }
-            key.add(tr("earth fault at the far end"), pen);
+            key.add(tr("earth fault"), pen);
         }
         if (picture_.start) {
             const QPen pen = strokePen(look_.accent, 1.6, Stroke::Dashed);
             const double start = picture_.start->base();
             addLine(axes_, {start, bottom}, {start, 1}, pen);
             label({start, 1}, Qt::AlignBottom | Qt::AlignHCenter, tr("start"), look_.accent);
-            key.add(tr("start of the motor"), pen);
+            key.add(tr("start"), pen);
         }
     }
 

@@ -99,14 +99,16 @@ class Facts {
                                                .arg(times(answer_.contactPeak), times(answer_.contactMean)));
         if (!answer_.conductor) return;
         const overload::ConductorHeat& heat = *answer_.conductor;
-        add(tr("Conductors, warmest"), tr("%1, for insulation that bears %2")
-                                           .arg(degrees(heat.peak), degrees(overload_.conductor->limit)));
+        const QString least = words_.number(heat.leastPeak.base(), 0), most = degrees(heat.peak);
+        const QString peak = degrees(heat.leastPeak) == most ? most : tr("%1 to %2").arg(least, most);
+        add(tr("Conductors, warmest"),
+            tr("%1, for insulation that bears %2").arg(peak, degrees(overload_.conductor->limit)));
         add(tr("Conductors, on average"), degrees(heat.mean));
-        const QString most = times(heat.mostAgeing);
+        const QString ageing = times(heat.mostAgeing);
         add(tr("Insulation ages, against its limit"),
-            words_.number(heat.leastAgeing, 2) == words_.number(heat.mostAgeing, 2)
-                ? tr("%1 (estimate)").arg(most)
-                : tr("%1 to %2 (estimate)").arg(words_.number(heat.leastAgeing, 2), most),
+            times(heat.leastAgeing) == ageing
+                ? tr("%1 (estimate)").arg(ageing)
+                : tr("%1 to %2 (estimate)").arg(words_.number(heat.leastAgeing, 2), ageing),
             true);
     }
 

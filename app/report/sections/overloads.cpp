@@ -93,7 +93,7 @@ class OverloadPart {
 
     /// What at the left and how much at the right, a hairline below.
     Box ruled(const QString& what, const QString& said) const {
-        constexpr double share = 0.5, padding = 0.8 * mm;
+        constexpr double share = 0.56, padding = 0.8 * mm;
         const Stack left = composing_.type.paragraph(what, style::cell, columnWidth * share - padding);
         const Stack right =
             composing_.type.paragraph(said, style::cell, columnWidth * (1 - share), Align::Right);
