@@ -51,7 +51,9 @@ Json numberOrNull(const std::optional<double>& number) {
 
 Json sourceJson(const Source& source) {
     if (source.title.empty()) return nullptr;
-    return {{"title", source.title}, {"confidence", source.confidence}, {"fromMemory", source.fromMemory}};
+    return {{"title", source.title.view()},
+            {"confidence", source.confidence.view()},
+            {"fromMemory", source.fromMemory}};
 }
 
 Json workingJson(const Working& working, const Words& words) {

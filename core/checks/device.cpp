@@ -52,12 +52,13 @@ physics::BreakerSettings settingsOf(const Device& device, Current rated) {
 
 } // namespace
 
-std::optional<Sourced<physics::DeviceTimes>> overcurrentTimes(const VisitContext& visit, const Device& device,
-                                                              const DeviceFamily& family, Current rated) {
-    if (!family.adjustable) return visit.tables.deviceTimes(family, rated);
+OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,
+                                  Current rated) {
+    if (!family.adjustable) return {OvercurrentTimes(), visit.tables.deviceTimes(family, rated)};
     const physics::BreakerSettings settings = settingsOf(device, rated);
     const auto spreads = visit.tables.breakerSpreads(settings.overload);
-    return Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source};
+    return std::make_shared<const Sourced<physics::DeviceTimes>>(
+        Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source});
 }
 
 } // namespace loopwright

@@ -3,6 +3,8 @@
 
 #include "core/checks/worksheet.h"
 
+#include <memory>
+
 namespace loopwright {
 
 /// "fuse", "breaker", ...: how a sentence calls the device; "device" where the family is not known.
@@ -16,9 +18,12 @@ std::optional<Current> ratedCurrent(const CircuitRecords& circuit, Worksheet& sh
 /// The device's family. Where it is not known that is noted as missing.
 const DeviceFamily* deviceFamily(const CircuitRecords& circuit, Worksheet& sheet);
 
+/// Times of a device; nullptr where nothing is promised.
+using OvercurrentTimes = std::shared_ptr<const Sourced<physics::DeviceTimes>>;
+
 /// When the device operates: an adjustable breaker by its settings, any other by what is published about its
-/// family. Nothing where nothing is.
-std::optional<Sourced<physics::DeviceTimes>> overcurrentTimes(const VisitContext& visit, const Device& device,
-                                                              const DeviceFamily& family, Current rated);
+/// family; that belongs to the tables, and nothing is allocated.
+OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,
+                                  Current rated);
 
 } // namespace loopwright

@@ -16,7 +16,7 @@ struct Known {
     Current rated;
     Current holds;    ///< carried without operating within the conventional time
     Current operates; ///< sure to operate it within that time
-    std::optional<Sourced<physics::DeviceTimes>> times;
+    OvercurrentTimes times;
     std::optional<Current> breakingCapacity;
 };
 

@@ -66,6 +66,23 @@ void forPromises(const DeviceData& data, Current rated, Take take) {
     }
 }
 
+/// What is promised of one device; from memory where any part of it is.
+std::optional<Sourced<physics::DeviceTimes>> promised(const DeviceData& data, Current rated) {
+    Sourced<physics::DeviceTimes> times;
+    bool any = false;
+    forPromises(data, rated, [&](Promise promise, const physics::TimeCurrent& point, const Source& source) {
+        auto& list = promise == Promise::NotBefore    ? times.value.notBefore
+                     : promise == Promise::OperatedBy ? times.value.operatedBy
+                                                      : times.value.curve;
+        list.push_back(point);
+        if (!any) times.source = source;
+        any = true;
+        times.source.fromMemory |= source.fromMemory;
+    });
+    if (!any) return std::nullopt;
+    return times;
+}
+
 /// The first row of this rating and time that `fits`.
 template <class Fits>
 const LoopRow* findLoop(const std::vector<LoopRow>& loops, Current rated, Time time, Fits fits) {
@@ -97,22 +114,14 @@ std::optional<InstantaneousBand> ReferenceTables::instantaneousBand(const Device
     return InstantaneousBand{row->low, row->high, row->source};
 }
 
-std::optional<Sourced<physics::DeviceTimes>> ReferenceTables::deviceTimes(const DeviceFamily& family,
-                                                                          Current rated) const {
-    Sourced<physics::DeviceTimes> times;
-    bool any = false;
-    forPromises(tables_->devices.of(family), rated,
-                [&](Promise promise, const physics::TimeCurrent& point, const Source& source) {
-                    auto& list = promise == Promise::NotBefore    ? times.value.notBefore
-                                 : promise == Promise::OperatedBy ? times.value.operatedBy
-                                                                  : times.value.curve;
-                    list.push_back(point);
-                    if (!any) times.source = source;
-                    any = true;
-                    times.source.fromMemory |= source.fromMemory;
-                });
-    if (!any) return std::nullopt;
-    return times;
+const Sourced<physics::DeviceTimes>* ReferenceTables::deviceTimes(const DeviceFamily& family,
+                                                                  Current rated) const {
+    KnownDeviceTimes& known = tables_->deviceTimes;
+    const std::lock_guard lock(known.mutex);
+    const DeviceData& data = tables_->devices.of(family);
+    const auto [at, isNew] = known.times.try_emplace({&data, rated.base()});
+    if (isNew) at->second = promised(data, rated);
+    return at->second ? &*at->second : nullptr;
 }
 
 std::optional<Sourced<Current>> ReferenceTables::operatingCurrent(const DeviceFamily& family, Current rated,

@@ -160,7 +160,9 @@ class ReferenceTables {
     std::optional<InstantaneousBand> instantaneousBand(const DeviceFamily& family, Current rated) const;
     /// Everything published about when the device operates, for physics::operatingTime. Nothing for an
     /// unknown rating.
-    std::optional<Sourced<physics::DeviceTimes>> deviceTimes(const DeviceFamily& family, Current rated) const;
+    /// nullptr where nothing is promised. Put together when first asked for and kept for as long as the tables
+    /// are; several threads may ask.
+    const Sourced<physics::DeviceTimes>* deviceTimes(const DeviceFamily& family, Current rated) const;
     /// What a sound device is held to as far as heat makes it operate. Of an adjustable breaker `rated` is
     /// its overload setting I_r, and `delay` its t_r at 6 I_r where that is known. Nothing for a rating that
     /// the family is not made in. The replicas are worked out when first asked for, which takes milliseconds,

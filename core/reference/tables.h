@@ -278,6 +278,12 @@ struct HeatTables {
     static HeatTables read();
 };
 
+/// Times of devices that have been asked for, by family and rating; nothing where nothing is promised.
+struct KnownDeviceTimes {
+    std::mutex mutex;
+    std::map<std::pair<const DeviceData*, double>, std::optional<Sourced<physics::DeviceTimes>>> times;
+};
+
 /// Devices whose replicas have been asked for, by family, rating (or setting) and delay (0: none).
 struct KnownThermalDevices {
     using Key = std::tuple<std::string, double, double>;
@@ -295,6 +301,7 @@ struct ReferenceTables::Tables {
     DemandTables demand = DemandTables::read();
     PracticeTables practice = PracticeTables::read();
     HeatTables heat = HeatTables::read();
+    KnownDeviceTimes deviceTimes;
     KnownThermalDevices thermalDevices;
 };
 

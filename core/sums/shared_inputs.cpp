@@ -9,7 +9,7 @@ Source ruleSource(const SumContext& context, std::string_view purpose) {
     const RuleSet::Clause* clause = context.rules.clause(purpose);
     if (!clause) return {};
     Source source = clause->source;
-    source.title += ", " + clause->number;
+    source.title = std::string(source.title.view()) + ", " + clause->number;
     return source;
 }
 
