@@ -3,8 +3,8 @@
 
 #include "core/model/digest.h"
 
+#include "db/attachments.h"
 #include "db/journal.h"
-#include "db/photos.h"
 #include "db/rows.h"
 #include "db/schema.h"
 #include "db/sqlite_message.h"
@@ -183,18 +183,18 @@ tl::expected<std::vector<JournalEntry>, Message> Workbook::journal() const {
     });
 }
 
-tl::expected<std::string, Message> Workbook::putPhoto(std::span<const std::byte> bytes,
-                                                      std::string_view mediaType) {
+tl::expected<std::string, Message> Workbook::putAttachment(std::span<const std::byte> bytes,
+                                                           std::string_view mediaType) {
     return guarded(open_->path, [&]() -> tl::expected<std::string, Message> {
-        return keepPhoto(open_->database, bytes, mediaType);
+        return keepAttachment(open_->database, bytes, mediaType);
     });
 }
 
-tl::expected<PhotoBytes, Message> Workbook::photo(std::string_view digest) const {
-    return guarded(open_->path, [&]() -> tl::expected<PhotoBytes, Message> {
-        auto kept = keptPhoto(open_->database, digest);
+tl::expected<AttachmentBytes, Message> Workbook::attachment(std::string_view digest) const {
+    return guarded(open_->path, [&]() -> tl::expected<AttachmentBytes, Message> {
+        auto kept = keptAttachment(open_->database, digest);
         if (!kept) {
-            Message missing = about("workbook.no-such-photo", open_->path);
+            Message missing = about("workbook.no-such-attachment", open_->path);
             missing.arguments.emplace_back(std::string(digest));
             return tl::unexpected(std::move(missing));
         }

@@ -53,16 +53,16 @@ struct JournalEntry {
     friend bool operator==(const JournalEntry&, const JournalEntry&) = default;
 };
 
-/// A picture as it is kept.
-struct PhotoBytes {
+/// A picture or a log as it is kept.
+struct AttachmentBytes {
     std::string mediaType;
     std::vector<std::byte> bytes;
-    friend bool operator==(const PhotoBytes&, const PhotoBytes&) = default;
+    friend bool operator==(const AttachmentBytes&, const AttachmentBytes&) = default;
 };
 
 /// The workbook file: sites with everything recorded about them, the journal of how they came to be so, and
-/// pictures. What a function has returned is on the disk. Every refusal is a sentence, and leaves the
-/// workbook as it was. One thread at a time; several programs may have the same workbook open.
+/// pictures and logs. What a function has returned is on the disk. Every refusal is a sentence, and leaves
+/// the workbook as it was. One thread at a time; several programs may have the same workbook open.
 class Workbook {
   public:
     /// Makes an empty workbook. Refuses a path where something is already.
@@ -99,11 +99,12 @@ class Workbook {
     /// All entries, oldest first.
     tl::expected<std::vector<JournalEntry>, Message> journal() const;
 
-    /// Keeps the bytes of a picture and returns their digest (SHA-256, 64 hexadecimal digits). Bytes that are
-    /// kept already are not kept twice. Not part of the journal.
-    tl::expected<std::string, Message> putPhoto(std::span<const std::byte> bytes, std::string_view mediaType);
+    /// Keeps the bytes of a picture or a log and returns their digest (SHA-256, 64 hexadecimal digits). Bytes
+    /// that are kept already are not kept twice. Not part of the journal.
+    tl::expected<std::string, Message> putAttachment(std::span<const std::byte> bytes,
+                                                     std::string_view mediaType);
     /// Refuses a digest that is not kept here, and bytes that no longer match it.
-    tl::expected<PhotoBytes, Message> photo(std::string_view digest) const;
+    tl::expected<AttachmentBytes, Message> attachment(std::string_view digest) const;
 
     /// Writes a consistent copy of the workbook to a new file, while others may go on writing to this one.
     tl::expected<void, Message> copyTo(const std::filesystem::path& target) const;

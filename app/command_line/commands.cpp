@@ -28,7 +28,7 @@ tl::expected<void, QString> writeReportOf(const CommandSurroundings& surrounding
                             .rules = *site.rules,
                             .words = surroundings.words,
                             .clock = surroundings.clock,
-                            .photos = site.photos};
+                            .attachments = site.attachments};
     return writeReport(input, shown(pdf));
 }
 
@@ -43,8 +43,8 @@ Outcome addTo(const CommandSurroundings& surroundings, tl::expected<Workbook, Me
         return tl::unexpected(surroundings.words.sentence(message));
     };
     if (!workbook) return inWords(workbook.error());
-    for (const SitePicture& picture : import.photos)
-        if (auto kept = workbook->putPhoto(std::as_bytes(std::span(picture.bytes)), picture.mediaType); !kept)
+    for (const Attachment& each : import.attachments)
+        if (auto kept = workbook->putAttachment(std::as_bytes(std::span(each.bytes)), each.mediaType); !kept)
             return inWords(kept.error());
     const auto added = workbook->add(import.installation, {"change.added", {import.installation.site.name}});
     if (!added) return inWords(added.error());

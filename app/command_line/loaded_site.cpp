@@ -52,7 +52,7 @@ tl::expected<Id, QString> chosenSite(const std::vector<SiteEntry>& sites, const 
             : sentence("%1 has no site called \"%2\". It has %3.").arg(shown(file), text(wanted), known));
 }
 
-tl::expected<std::pair<Installation, PhotoSource>, QString>
+tl::expected<std::pair<Installation, AttachmentSource>, QString>
 readWorkbook(const CommandSurroundings& surroundings, const std::filesystem::path& file,
              const std::string& wanted) {
     const auto inWords = [&](const Message& message) { return surroundings.words.sentence(message); };
@@ -65,12 +65,12 @@ readWorkbook(const CommandSurroundings& surroundings, const std::filesystem::pat
     if (!id) return tl::unexpected(id.error());
     auto installation = workbook->load(*id);
     if (!installation) return tl::unexpected(inWords(installation.error()));
-    PhotoSource photos = [workbook](std::string_view digest) -> std::optional<std::string> {
-        const auto photo = workbook->photo(digest);
-        if (!photo) return std::nullopt;
-        return std::string(reinterpret_cast<const char*>(photo->bytes.data()), photo->bytes.size());
+    AttachmentSource attachments = [workbook](std::string_view digest) -> std::optional<std::string> {
+        const auto kept = workbook->attachment(digest);
+        if (!kept) return std::nullopt;
+        return std::string(reinterpret_cast<const char*>(kept->bytes.data()), kept->bytes.size());
     };
-    return std::pair(std::move(*installation), std::move(photos));
+    return std::pair(std::move(*installation), std::move(attachments));
 }
 
 tl::expected<const Visit*, QString> chosenVisit(const Installation& installation, const std::string& wanted) {
@@ -112,7 +112,7 @@ tl::expected<SiteImport, QString> readSiteFile(const CommandSurroundings& surrou
         *bytes, surroundings.ids, [&](std::string_view path) -> tl::expected<std::string, Message> {
             auto picture = readFile(folder / path, siteFileSizeLimit);
             if (!picture)
-                return tl::unexpected(Message{"sitefile.photo-unreadable", {utf8(picture.error())}});
+                return tl::unexpected(Message{"sitefile.attachment-unreadable", {utf8(picture.error())}});
             return std::move(*picture);
         });
     if (import) return std::move(*import);
@@ -124,19 +124,19 @@ tl::expected<SiteImport, QString> readSiteFile(const CommandSurroundings& surrou
     return tl::unexpected(lines.join('\n'));
 }
 
-tl::expected<std::pair<Installation, PhotoSource>, QString> readSite(const CommandSurroundings& surroundings,
-                                                                     const std::filesystem::path& file,
-                                                                     const std::string& site) {
+tl::expected<std::pair<Installation, AttachmentSource>, QString>
+readSite(const CommandSurroundings& surroundings, const std::filesystem::path& file,
+         const std::string& site) {
     if (looksLikeWorkbook(file)) return readWorkbook(surroundings, file, site);
     auto import = readSiteFile(surroundings, file);
     if (!import) return tl::unexpected(import.error());
-    auto pictures = std::make_shared<std::vector<SitePicture>>(std::move(import->photos));
-    PhotoSource photos = [pictures](std::string_view digest) -> std::optional<std::string> {
-        for (const SitePicture& picture : *pictures)
-            if (picture.digest == digest) return picture.bytes;
+    auto brought = std::make_shared<std::vector<Attachment>>(std::move(import->attachments));
+    AttachmentSource attachments = [brought](std::string_view digest) -> std::optional<std::string> {
+        for (const Attachment& each : *brought)
+            if (each.digest == digest) return each.bytes;
         return std::nullopt;
     };
-    return std::pair(std::move(import->installation), std::move(photos));
+    return std::pair(std::move(import->installation), std::move(attachments));
 }
 
 tl::expected<LoadedSite, QString> loadSite(const CommandSurroundings& surroundings,

@@ -13,7 +13,7 @@ namespace loopwright {
 /// A site and one of its visits, wherever they came from, with what was found out.
 struct LoadedSite {
     Installation installation;
-    PhotoSource photos;
+    AttachmentSource attachments;
     const RuleSet* rules = nullptr; ///< of the knowledge
     Assessment assessment;
 };
@@ -21,7 +21,7 @@ struct LoadedSite {
 /// Reads a site from a workbook or from a site file; which of them it is shows in its content, not in its
 /// name. From a workbook with several sites the one called `site` (or having that id) is taken, the only one
 /// when it is empty.
-tl::expected<std::pair<Installation, PhotoSource>, QString>
+tl::expected<std::pair<Installation, AttachmentSource>, QString>
 readSite(const CommandSurroundings& surroundings, const std::filesystem::path& file, const std::string& site);
 
 /// The same, judged: the visit called `visit` (or having that id), the newest when it is empty.

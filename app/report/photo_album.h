@@ -13,7 +13,7 @@ namespace loopwright::report {
 /// Photos as they are printed: turned upright and no finer than paper shows.
 class PhotoAlbum {
   public:
-    explicit PhotoAlbum(PhotoSource source)
+    explicit PhotoAlbum(AttachmentSource source)
       : source_(std::move(source)) {}
 
     /// To be shown within `place` (hundredths of a millimetre). A null picture when the workbook does not
@@ -21,7 +21,7 @@ class PhotoAlbum {
     QImage picture(const std::string& digest, const QSizeF& place) const;
 
   private:
-    PhotoSource source_;
+    AttachmentSource source_;
     mutable std::map<std::string, QImage>
         pictures_; // a cache: content-addressed, so a digest stays the same picture
 };

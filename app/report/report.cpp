@@ -72,7 +72,7 @@ Report composeReport(const ReportInput& input) {
     const PageRoom room{sheetOf(PageForm::Portrait).bodyHeight, sheetOf(PageForm::Landscape).bodyHeight};
 
     PageIndex pages;
-    const PhotoAlbum album(input.photos);
+    const PhotoAlbum album(input.attachments);
     // Half the width of a page, a little higher than wide, in pixels of 1/96 inch.
     constexpr double pixelsPerMm = 96 / 25.4, plotShape = 1.02;
     const double plotWidth = columnWidth / mm * pixelsPerMm;

@@ -26,9 +26,9 @@ struct ReportInput {
     const Assessment& assessment; ///< of the visit that is reported; its `visit` says which
     const ReferenceTables& tables;
     const RuleSet& rules;
-    const Words& words;      ///< of the report's language, which need not be the screen's
-    const Clock& clock;      ///< for "printed on" while it is not issued
-    PhotoSource photos = {}; ///< the pictures' bytes by digest; where they are not at hand the report says so
+    const Words& words;                ///< of the report's language, which need not be the screen's
+    const Clock& clock;                ///< for "printed on" while it is not issued
+    AttachmentSource attachments = {}; ///< bytes by digest; where they are not at hand the report says so
     OfficeLabels officeLabels = {};
 };
 

@@ -21,9 +21,9 @@ std::optional<Message> labelOf(const tl::expected<std::optional<JournalEntry>, M
 
 QByteArray bytesOf(const std::weak_ptr<Workbook>& workbook, const std::string& digest) {
     const auto open = workbook.lock();
-    const auto photo = open ? open->photo(digest) : tl::unexpected(Message{});
-    if (!photo) return {};
-    return {reinterpret_cast<const char*>(photo->bytes.data()), static_cast<qsizetype>(photo->bytes.size())};
+    const auto kept = open ? open->attachment(digest) : tl::unexpected(Message{});
+    if (!kept) return {};
+    return {reinterpret_cast<const char*>(kept->bytes.data()), static_cast<qsizetype>(kept->bytes.size())};
 }
 
 } // namespace
@@ -68,7 +68,7 @@ tl::expected<void, Message> OpenBook::reload(Id visit) {
         view->tables = &knowledge_.tables;
         view->rules = &ruleSetFor(knowledge_.ruleSets, shown ? shown->ruleSet : std::string());
         view->assessment = assess(view->installation, view->visit, *view->tables, *view->rules);
-        view->photo = [workbook = std::weak_ptr(workbook_)](const std::string& digest) {
+        view->attachment = [workbook = std::weak_ptr(workbook_)](const std::string& digest) {
             return bytesOf(workbook, digest);
         };
         made = std::move(view);
@@ -105,9 +105,9 @@ tl::expected<void, Message> OpenBook::add(const Installation& installation, cons
     return showSite(installation.site.id);
 }
 
-tl::expected<std::string, Message> OpenBook::keepPhoto(std::span<const std::byte> bytes,
-                                                       std::string_view mediaType) {
-    return workbook_->putPhoto(bytes, mediaType);
+tl::expected<std::string, Message> OpenBook::keepAttachment(std::span<const std::byte> bytes,
+                                                            std::string_view mediaType) {
+    return workbook_->putAttachment(bytes, mediaType);
 }
 
 tl::expected<void, Message> OpenBook::undo() {

@@ -33,11 +33,11 @@ class OpenBook final : public QObject {
 
     tl::expected<void, Message> carryOut(const Change& change);
     ChangeDoor door();
-    /// Adds a whole site and shows it. Pictures are kept before it.
+    /// Adds a whole site and shows it. Its attachments are kept before it.
     tl::expected<void, Message> add(const Installation& installation, const Message& label);
-    /// Keeps a picture and returns its digest.
-    tl::expected<std::string, Message> keepPhoto(std::span<const std::byte> bytes,
-                                                 std::string_view mediaType);
+    /// Keeps the bytes of a picture or a log and returns their digest.
+    tl::expected<std::string, Message> keepAttachment(std::span<const std::byte> bytes,
+                                                      std::string_view mediaType);
 
     /// What undo would take back and redo would do again; nothing when there is nothing.
     const std::optional<Message>& undoLabel() const { return undoLabel_; }
@@ -55,7 +55,7 @@ class OpenBook final : public QObject {
     tl::expected<void, Message> reload(Id visit);
     void note(const JournalEntry& entry);
 
-    std::shared_ptr<Workbook> workbook_; ///< shared with views, which ask it for pictures while it is open
+    std::shared_ptr<Workbook> workbook_; ///< shared with views, which ask it for attachments while it is open
     const Knowledge& knowledge_;
     std::vector<SiteEntry> sites_;
     Id site_;

@@ -18,12 +18,13 @@ ReportDesk::ReportDesk(const WindowSurroundings& surroundings, QStackedWidget& p
 
 Report ReportDesk::make(const OpenBook& book) const {
     const SiteView& view = *book.view();
-    const PhotoSource photos = [&view](std::string_view digest) -> std::optional<std::string> {
-        const QByteArray bytes = view.photo(std::string(digest));
+    const AttachmentSource attachments = [&view](std::string_view digest) -> std::optional<std::string> {
+        const QByteArray bytes = view.attachment(std::string(digest));
         return bytes.isEmpty() ? std::nullopt : std::optional(bytes.toStdString());
     };
     return composeReport({view.installation, view.assessment, *view.tables, *view.rules,
-                          around_.appearance.words, around_.clock, photos, officeLabelsIn(around_.settings)});
+                          around_.appearance.words, around_.clock, attachments,
+                          officeLabelsIn(around_.settings)});
 }
 
 void ReportDesk::show(const OpenBook& book, const QList<QAction*>& actions) {

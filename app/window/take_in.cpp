@@ -36,12 +36,12 @@ tl::expected<SiteImport, QString> readSiteFile(const QString& path, IdSource& id
     if (!json)
         return tl::unexpected(
             tr("%1 cannot be read. Check that it is there and that you may read it.").arg(path));
-    const PhotoReader photos = [folder =
-                                    info.dir()](std::string_view name) -> tl::expected<std::string, Message> {
+    const AttachmentReader attachments =
+        [folder = info.dir()](std::string_view name) -> tl::expected<std::string, Message> {
         if (auto bytes = bytesOf(folder.filePath(text(name)))) return std::move(*bytes);
-        return tl::unexpected(Message{"sitefile.photo-cannot-read", {std::string(name)}});
+        return tl::unexpected(Message{"sitefile.attachment-cannot-read", {std::string(name)}});
     };
-    auto site = importSite(*json, ids, photos);
+    auto site = importSite(*json, ids, attachments);
     if (site) return std::move(*site);
     const auto& problems = site.error();
     const QString first = problems.empty() ? QString() : problemText(problems.front(), words);
@@ -52,8 +52,8 @@ tl::expected<SiteImport, QString> readSiteFile(const QString& path, IdSource& id
 }
 
 tl::expected<void, Message> keep(OpenBook& book, const SiteImport& site) {
-    for (const SitePicture& picture : site.photos) {
-        const auto kept = book.keepPhoto(std::as_bytes(std::span(picture.bytes)), picture.mediaType);
+    for (const Attachment& each : site.attachments) {
+        const auto kept = book.keepAttachment(std::as_bytes(std::span(each.bytes)), each.mediaType);
         if (!kept) return tl::unexpected(kept.error());
     }
     return book.add(site.installation, addedLabel(site.installation.site.name));
@@ -61,10 +61,10 @@ tl::expected<void, Message> keep(OpenBook& book, const SiteImport& site) {
 
 tl::expected<void, Message> keepPicture(OpenBook& book, const QString& file, Id observation, IdSource& ids) {
     const auto bytes = bytesOf(file);
-    if (!bytes) return tl::unexpected(Message{"sitefile.photo-cannot-read", {utf8(file)}});
+    if (!bytes) return tl::unexpected(Message{"sitefile.attachment-cannot-read", {utf8(file)}});
     const bool isPng = file.endsWith(QStringLiteral(".png"), Qt::CaseInsensitive);
     const std::string mediaType = isPng ? "image/png" : "image/jpeg";
-    const auto digest = book.keepPhoto(std::as_bytes(std::span(*bytes)), mediaType);
+    const auto digest = book.keepAttachment(std::as_bytes(std::span(*bytes)), mediaType);
     if (!digest) return tl::unexpected(digest.error());
     const Photo photo{ids.next(), observation, *digest, mediaType, {}};
     return book.carryOut({addedLabel(utf8(QFileInfo(file).fileName())), {insertRecord(photo)}});

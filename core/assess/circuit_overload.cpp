@@ -99,21 +99,18 @@ std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
     return result;
 }
 
-} // namespace
-
-std::optional<CircuitOverload> circuitOverload(const Installation& installation, Id visit, Id circuit,
-                                               const ReferenceTables& tables, const RuleSet& rules) {
-    const Visit* visitRow = find(installation.visits, visit);
-    const Circuit* row = find(installation.circuits, circuit);
-    const Board* board = row ? find(installation.boards, row->board) : nullptr;
-    if (!visitRow || !board || !isInUse(*row)) return std::nullopt;
-    const VisitRecords records(installation, *visitRow, tables, rules, Detail::VerdictOnly);
-    const BoardContext boardContext = records.forBoard(*board);
-    const CircuitContext context = records.forCircuit(boardContext, *row);
+std::optional<CircuitOverload> overloadOf(const CircuitContext& context) {
     auto own = ofOwnDevice(context);
     if (own && own->found.answer.isHidden()) return own;
     if (auto plugged = ofPlugFuse(context)) return plugged;
     return own;
+}
+
+} // namespace
+
+std::optional<CircuitOverload> circuitOverload(const Installation& installation, Id visit, Id circuit,
+                                               const ReferenceTables& tables, const RuleSet& rules) {
+    return inCircuit(installation, visit, circuit, tables, rules, overloadOf);
 }
 
 } // namespace loopwright

@@ -3,6 +3,7 @@
 
 #include "core/checks/context.h"
 
+#include <type_traits>
 #include <unordered_map>
 
 namespace loopwright {
@@ -52,5 +53,20 @@ class VisitRecords {
     Groups<Equipment> equipmentOfCircuit_;
     std::unordered_map<Id, std::vector<Feeder>> feeders_; ///< of each board
 };
+
+/// Calls `action` with the context of one circuit in one visit, for its verdicts only. An empty result where
+/// the visit or the circuit is not there, or there is no circuit to judge.
+template <class Action>
+std::invoke_result_t<Action, const CircuitContext&> inCircuit(const Installation& installation, Id visit,
+                                                              Id circuit, const ReferenceTables& tables,
+                                                              const RuleSet& rules, Action&& action) {
+    const Visit* visitRow = find(installation.visits, visit);
+    const Circuit* row = find(installation.circuits, circuit);
+    const Board* board = row ? find(installation.boards, row->board) : nullptr;
+    if (!visitRow || !board || !isInUse(*row)) return {};
+    const VisitRecords records(installation, *visitRow, tables, rules, Detail::VerdictOnly);
+    const BoardContext boardContext = records.forBoard(*board);
+    return action(records.forCircuit(boardContext, *row));
+}
 
 } // namespace loopwright

@@ -181,6 +181,20 @@ std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     return OverloadAnswer{std::move(load), question->rated, &question->device, question->conductor, answer};
 }
 
+std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& context) {
+    const VisitContext unseen = quiet(context);
+    Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, context.circuit.id});
+    const auto rated = overloadRating(context, scratch);
+    if (!rated || !context.family) return std::nullopt;
+    const overload::Load none; // what flowed takes its place
+    const auto asked = overloadQuestion(context, *context.family, context.circuit.device, *rated, none);
+    if (!asked) return std::nullopt;
+    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt};
+    if (const auto capacity = wiringCapacity(unseen, context, scratch))
+        question.conductor = conductorOf(context, *capacity, scratch);
+    return question;
+}
+
 Measure spanOf(Time time) {
     const Unit& unit = time < minutes(2) ? units::second : time < hours(2) ? units::minute : units::hour;
     return measure(time, unit);

@@ -3,6 +3,7 @@
 
 #include "core/checks/worksheet.h"
 #include "core/overload/hidden_overload.h"
+#include "core/overload/logged_current.h"
 
 namespace loopwright {
 
@@ -59,6 +60,10 @@ struct OverloadAnswer {
 };
 /// Nothing where load or device are not known.
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context);
+
+/// The question of what a current that was logged did to the circuit's device and wiring. Nothing where the
+/// device is not known, or its family is not made in this rating.
+std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& context);
 
 /// A span of time in the unit that people use for it: "45 s", "4 min", "3 h".
 Measure spanOf(Time time);

@@ -330,6 +330,19 @@ std::span<const Field<Photo>> fieldsOf<Photo>() {
     return fields;
 }
 
+template <>
+std::span<const Field<CurrentLog>> fieldsOf<CurrentLog>() {
+    static const std::array fields{
+        field<CurrentLog, &CurrentLog::reading>(owner("reading", RecordKind::CircuitReading)),
+        field<CurrentLog, &CurrentLog::name>(text("name")),
+        field<CurrentLog, &CurrentLog::channel>(text("channel")),
+        field<CurrentLog, &CurrentLog::digest>(text("digest")),
+        field<CurrentLog, &CurrentLog::mediaType>(text("mediaType")),
+        field<CurrentLog, &CurrentLog::notes>(longText("notes")),
+    };
+    return fields;
+}
+
 std::string_view recordName(RecordKind kind) {
     std::string_view name;
     withRecordOf(kind, [&](auto record) { name = RecordTraits<decltype(record)>::name; });

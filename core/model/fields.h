@@ -26,6 +26,7 @@ enum class RecordKind : std::uint8_t {
     InspectionOutcome,
     Observation,
     Photo,
+    CurrentLog,
 };
 
 enum class FieldKind : std::uint8_t {
@@ -93,6 +94,7 @@ LOOPWRIGHT_RECORD(CircuitReading, "circuit_reading", circuitReadings);
 LOOPWRIGHT_RECORD(InspectionOutcome, "inspection_outcome", inspectionOutcomes);
 LOOPWRIGHT_RECORD(Observation, "observation", observations);
 LOOPWRIGHT_RECORD(Photo, "photo", photos);
+LOOPWRIGHT_RECORD(CurrentLog, "current_log", currentLogs);
 #undef LOOPWRIGHT_RECORD
 template <>
 struct RecordTraits<Site> {
@@ -115,6 +117,7 @@ void forEachRowKind(Visitor&& visit) {
     visit(InspectionOutcome{});
     visit(Observation{});
     visit(Photo{});
+    visit(CurrentLog{});
 }
 
 /// Calls `action` with a value-initialised record of that kind.

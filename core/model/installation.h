@@ -23,6 +23,7 @@ struct Installation {
     std::vector<InspectionOutcome> inspectionOutcomes;
     std::vector<Observation> observations;
     std::vector<Photo> photos;
+    std::vector<CurrentLog> currentLogs;
     friend bool operator==(const Installation&, const Installation&) = default;
 };
 

@@ -280,4 +280,17 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
+/// What a logger wrote about a circuit's current. The bytes are content-addressed and live outside the
+/// journal, as those of photos do.
+struct CurrentLog {
+    Id id;
+    Id reading;
+    std::string name;    ///< "kiln, three firings"
+    std::string channel; ///< name of the column that counts; empty: the first
+    std::string digest;  ///< SHA-256 of the bytes, 64 hexadecimal digits
+    std::string mediaType;
+    std::string notes;
+    friend bool operator==(const CurrentLog&, const CurrentLog&) = default;
+};
+
 } // namespace loopwright

@@ -151,12 +151,12 @@ class Reader {
         return {};
     }
 
-    tl::expected<CurrentLog, Message> finished() {
+    tl::expected<LoggedCurrents, Message> finished() {
         if (times_.size() < 2) return Refusal(Message{"log.too-short", {}});
         const double usual = usualStep();
-        CurrentLog log;
+        LoggedCurrents log;
         for (const Column& column : columns_)
-            log.channels.push_back(channelOf(column, usual));
+            log.channels.push_back(channelFrom(column, usual));
         return log;
     }
 
@@ -194,21 +194,31 @@ class Reader {
         std::ranges::nth_element(steps, middle);
         return *middle;
     }
-    LoggedChannel channelOf(const Column& column, double usual) const {
-        LoggedChannel channel{column.name, {}, {}, seconds(usual), {}};
+    LoggedChannel channelFrom(const Column& column, double usual) const {
+        LoggedChannel channel{column.name, {}, {}, seconds(usual), {}, {}};
         const auto add = [&](double time, double current) {
             channel.seconds.push_back(time - times_.front());
             channel.amperes.push_back(current);
         };
+        const auto leaveOut = [&](double from, double to) {
+            const LoggedChannel::Gap gap{from - times_.front(), to - times_.front()};
+            if (!channel.gapsApart.empty() && channel.gapsApart.back().to == gap.from)
+                channel.gapsApart.back().to = gap.to;
+            else
+                channel.gapsApart.push_back(gap);
+        };
         double gaps = 0;
         for (std::size_t i = 0; i < times_.size(); ++i) {
-            const double step = i + 1 < times_.size() ? times_[i + 1] - times_[i] : usual;
+            const double next = i + 1 < times_.size() ? times_[i + 1] : times_[i] + usual;
+            const double step = next - times_[i];
             const bool isThere = !std::isnan(column.values[i]);
             add(times_[i], isThere ? column.values[i] : 0);
             if (!isThere) {
+                leaveOut(times_[i], next);
                 gaps += step;
             } else if (step > gapSteps * usual) {
                 add(times_[i] + usual, 0);
+                leaveOut(times_[i] + usual, next);
                 gaps += step - usual;
             }
         }
@@ -232,7 +242,7 @@ bool isText(std::string_view bytes) {
 
 } // namespace
 
-tl::expected<CurrentLog, Message> readCurrentLog(std::string_view bytes) {
+tl::expected<LoggedCurrents, Message> readCurrentLog(std::string_view bytes) {
     if (bytes.size() > largestLog) return Refusal(Message{"log.too-large", {}});
     if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
     if (trimmed(bytes).empty()) return Refusal(Message{"log.empty", {}});
@@ -255,6 +265,12 @@ tl::expected<CurrentLog, Message> readCurrentLog(std::string_view bytes) {
         if (auto done = reader.take(lines.line(), lines.number()); !done) return Refusal(done.error());
     } while (lines.next());
     return reader.finished();
+}
+
+const LoggedChannel* channelOf(const LoggedCurrents& log, std::string_view name) {
+    if (name.empty()) return &log.channels.front();
+    const auto found = std::ranges::find(log.channels, name, &LoggedChannel::name);
+    return found == log.channels.end() ? nullptr : &*found;
 }
 
 } // namespace loopwright::overload

@@ -16,17 +16,26 @@ namespace loopwright::overload {
 /// One current over time. Each sample holds until the next; the last for `lastStep`. Where nothing was logged
 /// a sample of 0 A stands, and the time counts in `gaps`.
 struct LoggedChannel {
+    /// A stretch of time in which nothing was logged, in seconds since the first sample.
+    struct Gap {
+        double from;
+        double to;
+        friend bool operator==(const Gap&, const Gap&) = default;
+    };
     std::string name;            ///< of its column; "1", "2" where columns have no names
     std::vector<double> seconds; ///< rising, the first is 0
     std::vector<double> amperes; ///< as many; finite, not negative
     Time lastStep;
-    Time gaps;
+    Time gaps;                  ///< together
+    std::vector<Gap> gapsApart; ///< in order, none touching the next; each begins and ends with a sample
 };
 
-struct CurrentLog {
-    std::vector<LoggedChannel> channels;
+/// All that was read from one log.
+struct LoggedCurrents {
+    std::vector<LoggedChannel> channels; ///< at least one
 };
 
+inline constexpr std::string_view logMediaType = "text/csv";
 /// A file larger than this is refused; who reads files looks at their size first.
 inline constexpr std::size_t largestLog = 64u << 20;
 
@@ -37,6 +46,9 @@ inline constexpr std::size_t largestLog = 64u << 20;
 /// empty cell is a gap, and so is a step more than ten times the usual one.
 ///
 /// The refusal says what is wrong and in which line.
-tl::expected<CurrentLog, Message> readCurrentLog(std::string_view bytes);
+tl::expected<LoggedCurrents, Message> readCurrentLog(std::string_view bytes);
+
+/// The channel of that name, the first for an empty one; nullptr where the log has none of that name.
+const LoggedChannel* channelOf(const LoggedCurrents& log, std::string_view name);
 
 } // namespace loopwright::overload

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/overload/logged_current.h"
 
+#include "core/overload/log_steps.h"
 #include "core/physics/thermal_replica.h"
 
 #include <algorithm>
@@ -20,31 +21,6 @@ struct Block {
     double time = 0;    ///< s
     double energy = 0;  ///< sum of I2 t, A2s
     double highest = 0; ///< largest I2
-};
-
-double stepOf(const LoggedChannel& channel, std::size_t sample) {
-    return sample + 1 < channel.seconds.size() ? channel.seconds[sample + 1] - channel.seconds[sample]
-                                               : channel.lastStep.base();
-}
-
-/// exp(-t / tau), worked out again only where the step is another than the last.
-class Decay {
-  public:
-    explicit Decay(double constant)
-      : constant_(constant) {}
-    double over(double step) {
-        constexpr double same = 1e-9; // clocks written with a few digits differ by rounding
-        if (std::abs(step - step_) > same * step_) {
-            step_ = step;
-            decay_ = std::exp(-step / constant_);
-        }
-        return decay_;
-    }
-
-  private:
-    double constant_;
-    double step_ = 0;
-    double decay_ = 1;
 };
 
 /// A conductor on its way, in shares of its rise at I_z, and how long it was how warm.

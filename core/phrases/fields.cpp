@@ -242,6 +242,13 @@ std::span<const Phrase> fields() {
         Phrase{"field.photo.digest", LOOPWRIGHT_PHRASE("Phrases", "Digest"), ""},
         Phrase{"field.photo.mediaType", LOOPWRIGHT_PHRASE("Phrases", "Kind of picture"), ""},
         Phrase{"field.photo.caption", LOOPWRIGHT_PHRASE("Phrases", "Caption"), ""},
+        Phrase{"record.current_log", LOOPWRIGHT_PHRASE("Phrases", "current log"), ""},
+        Phrase{"field.current_log.reading", LOOPWRIGHT_PHRASE("Phrases", "Circuit's readings"), ""},
+        Phrase{"field.current_log.name", LOOPWRIGHT_PHRASE("Phrases", "Name"), ""},
+        Phrase{"field.current_log.channel", LOOPWRIGHT_PHRASE("Phrases", "Channel"), ""},
+        Phrase{"field.current_log.digest", LOOPWRIGHT_PHRASE("Phrases", "Digest"), ""},
+        Phrase{"field.current_log.mediaType", LOOPWRIGHT_PHRASE("Phrases", "Kind of file"), ""},
+        Phrase{"field.current_log.notes", LOOPWRIGHT_PHRASE("Phrases", "Notes"), ""},
     };
     return table;
 }

@@ -63,7 +63,7 @@ std::span<const Phrase> workbook() {
                                             "this one knows {2}). Open it with that one."),
                "file, version, version"},
         Phrase{"workbook.no-such-file", LOOPWRIGHT_PHRASE("Phrases", "There is no file {0}."), "file"},
-        Phrase{"workbook.no-such-photo", LOOPWRIGHT_PHRASE("Phrases", "{0} does not hold the picture {1}."),
+        Phrase{"workbook.no-such-attachment", LOOPWRIGHT_PHRASE("Phrases", "{0} does not hold the file {1}."),
                "file, digest"},
         Phrase{"workbook.no-such-site",
                LOOPWRIGHT_PHRASE("Phrases", "There is no site with the id {0} in the workbook."), "id"},

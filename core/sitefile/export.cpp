@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sitefile/attachment.h"
 #include "core/sitefile/fields_in_file.h"
 #include "core/sitefile/names.h"
-#include "core/sitefile/picture.h"
 
 #include <algorithm>
 
@@ -13,9 +13,9 @@ using nlohmann::ordered_json;
 
 class Writing {
   public:
-    Writing(const Installation& installation, const PhotoSource& photos)
+    Writing(const Installation& installation, const AttachmentSource& attachments)
       : installation_(installation)
-      , photos_(photos)
+      , attachments_(attachments)
       , names_(installation) {}
 
     ordered_json site() const {
@@ -70,22 +70,22 @@ class Writing {
     ordered_json written(const Record& record) const {
         ordered_json object{{"id", record.id.text()}};
         writeFields(record, object);
-        if constexpr (std::is_same_v<Record, Photo>)
-            if (const auto bytes = photos_(record.digest)) object["data"] = encodedBase64(*bytes);
+        if constexpr (hasAttachment<Record>)
+            if (const auto bytes = attachments_(record.digest)) object["data"] = encodedBase64(*bytes);
         writeHeld(record, object);
         return object;
     }
 
     const Installation& installation_;
-    const PhotoSource& photos_;
+    const AttachmentSource& attachments_;
     Names names_;
 };
 
 } // namespace
 
-std::string exportSite(const Installation& installation, const PhotoSource& photos) {
+std::string exportSite(const Installation& installation, const AttachmentSource& attachments) {
     constexpr int indent = 2;
-    return Writing(installation, photos)
+    return Writing(installation, attachments)
                .site()
                .dump(indent, ' ', false, ordered_json::error_handler_t::replace) +
            "\n";

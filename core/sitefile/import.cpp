@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sitefile/attachment.h"
 #include "core/sitefile/document.h"
 #include "core/sitefile/fields_in_file.h"
 #include "core/sitefile/names.h"
-#include "core/sitefile/picture.h"
 #include "core/sitefile/relations.h"
 
 #include <set>
@@ -25,10 +25,10 @@ struct Pending {
 /// Reads one document into one installation.
 class Reading {
   public:
-    Reading(const SiteSchema& schema, IdSource& ids, const PhotoReader& photos)
+    Reading(const SiteSchema& schema, IdSource& ids, const AttachmentReader& reader)
       : schema_(schema)
       , ids_(ids)
-      , photos_(photos) {}
+      , reader_(reader) {}
 
     tl::expected<SiteImport, std::vector<Problem>> read(const json& document) {
         const Place root;
@@ -72,7 +72,7 @@ class Reading {
         record.*Nesting<Record>::holder = holder;
         readFields(schema_, schema_.record(Nesting<Record>::definition), object, {}, place, record,
                    problems_);
-        if constexpr (std::is_same_v<Record, Photo>) readPhoto(object, place, record);
+        if constexpr (hasAttachment<Record>) readBytes(object, place, record);
         auto& rows = import_.installation.*RecordTraits<Record>::rows;
         rows.push_back(std::move(record));
         noteReferences<Record>(object, place, rows.size() - 1);
@@ -127,15 +127,16 @@ class Reading {
         }
     }
 
-    void readPhoto(const json& object, const Place& place, Photo& photo) {
-        PictureOrigin origin{textAt(object, "file", place), textAt(object, "data", place), photo.digest,
-                             photo.mediaType};
-        auto picture = readPicture(origin, photos_);
-        if (!picture) return problems_.add(place.text(), picture.error());
-        photo.digest = picture->digest;
-        photo.mediaType = picture->mediaType;
-        if (picture->bytes.empty() || !pictures_.insert(picture->digest).second) return;
-        import_.photos.push_back(*std::move(picture));
+    template <class Record>
+    void readBytes(const json& object, const Place& place, Record& record) {
+        AttachmentOrigin origin{textAt(object, "file", place), textAt(object, "data", place), record.digest,
+                                record.mediaType};
+        auto attachment = readAttachment(origin, RecordTraits<Record>::kind, reader_);
+        if (!attachment) return problems_.add(place.text(), attachment.error());
+        record.digest = attachment->digest;
+        record.mediaType = attachment->mediaType;
+        if (attachment->bytes.empty() || !digests_.insert(attachment->digest).second) return;
+        import_.attachments.push_back(*std::move(attachment));
     }
 
     std::optional<std::string> textAt(const json& object, std::string_view key, const Place& place) {
@@ -148,12 +149,12 @@ class Reading {
 
     const SiteSchema& schema_;
     IdSource& ids_;
-    const PhotoReader& photos_;
+    const AttachmentReader& reader_;
     SiteImport import_;
     Problems problems_;
     Rows rows_;
     std::vector<Pending> pending_;
-    std::set<std::string> pictures_;
+    std::set<std::string> digests_; ///< of what was brought along
 };
 
 /// Whether the document says that it is a site file of a version that we read.
@@ -171,13 +172,13 @@ tl::expected<void, Problem> checkHeader(const json& document) {
 } // namespace
 
 tl::expected<SiteImport, std::vector<Problem>> importSite(std::string_view text, IdSource& ids,
-                                                          const PhotoReader& photos) {
+                                                          const AttachmentReader& attachments) {
     const auto document = parseDocument(text);
     if (!document) return tl::unexpected(std::vector{document.error()});
     if (const auto header = checkHeader(*document); !header)
         return tl::unexpected(std::vector{header.error()});
     const SiteSchema schema;
-    return Reading(schema, ids, photos).read(*document);
+    return Reading(schema, ids, attachments).read(*document);
 }
 
 } // namespace loopwright

@@ -33,6 +33,7 @@ LOOPWRIGHT_NESTED(CircuitReading, "circuitReadings", "circuitReading", Visit, vi
 LOOPWRIGHT_NESTED(InspectionOutcome, "inspection", "inspectionOutcome", Visit, visit);
 LOOPWRIGHT_NESTED(Observation, "observations", "observation", Visit, visit);
 LOOPWRIGHT_NESTED(Photo, "photos", "photo", Observation, observation);
+LOOPWRIGHT_NESTED(CurrentLog, "currentLogs", "currentLog", CircuitReading, reading);
 #undef LOOPWRIGHT_NESTED
 template <>
 struct Nesting<Site> {

@@ -1,6 +1,7 @@
 -- Version 2: settings of adjustable circuit-breakers, kinds of equipment and of premises, demand, what instruments
 -- may be off by, loops line to neutral, residual devices at half their current, circuits taken out of use,
--- since when equipment, devices and wiring are in place.
+-- since when equipment, devices and wiring are in place, logs of a circuit's current. The bytes of a log are kept in
+-- photo_blob, as those of photos are.
 --
 -- Columns are only ever added, and at the end of their table: a changeset of the journal knows its columns by their
 -- place, so that one recorded before still applies, and leaves the columns that it does not know alone.
@@ -34,5 +35,18 @@ ALTER TABLE supply_reading ADD COLUMN neutralLoopImpedance_ohm TEXT;
 
 ALTER TABLE board_reading ADD COLUMN neutralLoopImpedance_ohm TEXT;
 ALTER TABLE board_reading ADD COLUMN residualHalf TEXT;
+
+CREATE TABLE current_log (
+    id TEXT PRIMARY KEY NOT NULL,
+    position INTEGER NOT NULL,
+    reading TEXT NOT NULL REFERENCES circuit_reading ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
+    name TEXT,
+    channel TEXT,
+    digest TEXT,
+    mediaType TEXT,
+    notes TEXT
+) STRICT;
+CREATE INDEX current_log_by_position ON current_log (position);
+CREATE INDEX current_log_by_reading ON current_log (reading);
 
 ALTER TABLE circuit_reading ADD COLUMN residualHalf TEXT;

@@ -59,6 +59,10 @@ Id circuitOf(const Installation& installation, Id record) {
     if (find(installation.circuits, record)) return record;
     if (const Equipment* equipment = find(installation.equipment, record)) return equipment->circuit;
     if (const Observation* seen = find(installation.observations, record)) return seen->circuit;
+    if (const CurrentLog* log = find(installation.currentLogs, record)) {
+        const CircuitReading* reading = find(installation.circuitReadings, log->reading);
+        return reading ? reading->circuit : Id{};
+    }
     return {};
 }
 

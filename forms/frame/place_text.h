@@ -16,8 +16,8 @@ QString circuitTitle(const Circuit& circuit);
 /// Of any record that has a place on the screen; empty when the installation does not have it.
 QString titleOf(const Installation& installation, const Subject& subject);
 
-/// The circuit that a record is about: itself, or that of a piece of equipment or an observation; none where
-/// there is none.
+/// The circuit that a record is about: itself, or that of a piece of equipment, an observation or a log; none
+/// where there is none.
 Id circuitOf(const Installation& installation, Id record);
 /// The board that a record stands on: itself, or that of what it is about.
 Id boardOf(const Installation& installation, Id record);

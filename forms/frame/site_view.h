@@ -21,7 +21,7 @@ struct SiteView {
     const ReferenceTables* tables = nullptr; ///< owned by the program, outlives every form
     const RuleSet* rules = nullptr;          ///< the one the visit is judged by
     std::function<QByteArray(const std::string& digest)>
-        photo; ///< bytes of a picture; empty when it is not there
+        attachment; ///< bytes of a picture or a log; empty when it is not there
 };
 
 using SiteViewPtr = std::shared_ptr<const SiteView>;

@@ -50,7 +50,7 @@ void PhotoRow::addPicture(const SiteView& view, const Photo& photo) {
     button->setToolTip(text(photo.caption));
     button->setAccessibleName(tr("Photo: %1").arg(text(photo.caption)));
     QPixmap picture;
-    if (view.photo && picture.loadFromData(view.photo(photo.digest)))
+    if (view.attachment && picture.loadFromData(view.attachment(photo.digest)))
         button->setIcon(picture.scaled(pictureSize, Qt::KeepAspectRatio, Qt::SmoothTransformation));
     else
         button->setIcon(appearance_.icon(Icon::Missing));

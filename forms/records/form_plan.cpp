@@ -99,6 +99,7 @@ const std::map<RecordKind, Plan>& plans() {
            RecordKind::Observation,
            {"grade", "text", "board", "circuit", "place", "action", "byWhen", "whoActs", "putRight"}}}},
         {RecordKind::Photo, {{"", RecordKind::Photo, {"caption"}}}},
+        {RecordKind::CurrentLog, {{"", RecordKind::CurrentLog, {"name", "channel", "notes"}}}},
     };
     return all;
 }
@@ -209,6 +210,8 @@ QString recordTitle(const Installation& installation, RecordKind kind, Id id) {
         return named(installation.observations, [](const Observation& row) { return firstLine(row.text); });
     case RecordKind::Photo:
         return named(installation.photos, [](const Photo& row) { return text(row.caption); });
+    case RecordKind::CurrentLog:
+        return named(installation.currentLogs, [](const CurrentLog& row) { return text(row.name); });
     case RecordKind::SupplyReading:
     case RecordKind::BoardReading:
     case RecordKind::CircuitReading:

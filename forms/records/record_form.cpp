@@ -192,7 +192,8 @@ void RecordForm::refresh() {
     for (const Bound& bound : bound_) {
         bound.editor->setStored(storedText(bound));
         const bool ofVisit = isReading(bound.kind) || bound.kind == RecordKind::Visit ||
-                             bound.kind == RecordKind::Observation || bound.kind == RecordKind::Instrument;
+                             bound.kind == RecordKind::Observation || bound.kind == RecordKind::Instrument ||
+                             bound.kind == RecordKind::CurrentLog;
         bound.editor->setReadOnly(ofVisit && isSealed());
     }
     for (BelongingsList* list : belongings_)

@@ -77,6 +77,12 @@ inline Installation workshop(IdSource& ids) {
                     .observation = observation.id,
                     .digest = std::string(64, '0'),
                     .mediaType = "image/png"}};
+    made.currentLogs = {{.id = ids.next(),
+                         .reading = made.circuitReadings[0].id,
+                         .name = "Kiln, three firings",
+                         .channel = "I1 [A]",
+                         .digest = std::string(64, '1'),
+                         .mediaType = "text/csv"}};
     return made;
 }
 

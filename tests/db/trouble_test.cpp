@@ -56,7 +56,8 @@ TEST_F(TroubleTest, FullDiskLeavesTheWorkbookAsItWas) {
         full.mostPages = 1; // SQLite takes this as: no more pages than there are
         Workbook book = must(Workbook::open(path, full));
         EXPECT_EQ(refusal(book.commit(longNote())), "workbook.disk-full");
-        EXPECT_EQ(refusal(book.putPhoto(std::vector<std::byte>(1 << 20), "image/png")), "workbook.disk-full");
+        EXPECT_EQ(refusal(book.putAttachment(std::vector<std::byte>(1 << 20), "image/png")),
+                  "workbook.disk-full");
         EXPECT_EQ(must(book.load(before.site.id)), before);
     }
     expectUntouched();

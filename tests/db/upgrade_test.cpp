@@ -28,6 +28,7 @@ class UpgradeTest : public WorkbookTest {
         old().exec(scriptOf(1));
         old().exec("PRAGMA application_id = " + std::to_string(workbookApplicationId) +
                    "; PRAGMA user_version = 1");
+        site.currentLogs.clear(); // which version 1 did not know
         site.visits[0].state = VisitState::Issued;
         site.visits.push_back({.id = ids.next(), .site = site.site.id, .label = "2031, periodic"});
         record([&] { insertSite(); });
@@ -103,6 +104,20 @@ TEST_F(UpgradeTest, EveryFieldCanBeWrittenAfterwards) {
     const Installation loaded = must(book.load(site.site.id));
     EXPECT_EQ(loaded.circuits[1].device.thermalSetting, Entry<Current>::of(amperes(80), 0));
     EXPECT_EQ(loaded.equipment[0].kind, EquipmentKind::SpaceHeating);
+}
+
+TEST_F(UpgradeTest, LogsCanBeKeptAfterwards) {
+    Workbook book = open();
+    const std::string_view text = "0;5\n1;6\n";
+    const CircuitReading reading{.id = ids.next(), .visit = site.visits[1].id, .circuit = kiln()};
+    const CurrentLog log{.id = ids.next(),
+                         .reading = reading.id,
+                         .digest = must(book.putAttachment(std::as_bytes(std::span(text)), "text/csv")),
+                         .mediaType = "text/csv"};
+    must(book.commit({takenIn, {insertRecord(reading), insertRecord(log)}}));
+    EXPECT_EQ(must(open().load(site.site.id)).currentLogs, std::vector{log});
+    must(book.undo());
+    EXPECT_TRUE(must(open().load(site.site.id)).currentLogs.empty());
 }
 
 TEST_F(UpgradeTest, ChangeOfTheOlderProgramIsTakenBackAndDoneAgain) {

@@ -87,7 +87,8 @@ TEST_F(BadInput, ViolationsSayWhereAndWhat) {
 
 TEST_F(BadInput, ARealFileCutAnywhereIsRefused) {
     const std::string whole = test::bytesOf(test::demoSiteFile);
-    fs::copy(test::demoFolder / "photos", folder / "photos");
+    for (const char* attachments : {"photos", "logs"})
+        fs::copy(test::demoFolder / attachments, folder / attachments);
     for (std::size_t length = 0; length + 2 < whole.size(); length += 1000) {
         const Outcome outcome = spoken({"import", given(whole.substr(0, length)).string(), workbook});
         EXPECT_EQ(outcome.code, 1) << length;

@@ -96,9 +96,9 @@ class Builder {
         return here().observations.back();
     }
 
-    void photo(Id observation, const SitePicture& bytes, std::string caption) {
+    void photo(Id observation, const Attachment& bytes, std::string caption) {
         here().photos.push_back({ids.next(), observation, bytes.digest, bytes.mediaType, std::move(caption)});
-        site.photos.push_back(bytes);
+        site.attachments.push_back(bytes);
     }
 
     SequentialIds ids;
@@ -114,7 +114,7 @@ std::string repeated(const std::string& text, int times) {
 
 } // namespace
 
-SitePicture paintedPhoto(int width, int height, Qt::GlobalColor colour) {
+Attachment paintedPhoto(int width, int height, Qt::GlobalColor colour) {
     QImage picture(width, height, QImage::Format_RGB32);
     picture.fill(colour);
     QByteArray bytes;
@@ -126,9 +126,9 @@ SitePicture paintedPhoto(int width, int height, Qt::GlobalColor colour) {
 
 ReportInput ReportedSite::input() {
     assessment_ = assess(installation, visit, tables(), rules());
-    const PhotoSource source = [this](std::string_view digest) -> std::optional<std::string> {
-        for (const SitePicture& photo : photos)
-            if (photo.digest == digest) return photo.bytes;
+    const AttachmentSource source = [this](std::string_view digest) -> std::optional<std::string> {
+        for (const Attachment& each : attachments)
+            if (each.digest == digest) return each.bytes;
         return std::nullopt;
     };
     return {installation, assessment_, tables(), rules(), words_, clock(), source, officeLabels};
@@ -295,7 +295,7 @@ ReportedSite demoSite() {
                                  shown(imported.error().front().what));
     ReportedSite site;
     site.installation = imported->installation;
-    site.photos = imported->photos;
+    site.attachments = imported->attachments;
     site.visit = site.installation.visits.back().id;
     return site;
 }

@@ -17,7 +17,7 @@ class ReportedSite {
     Installation installation;
     Id visit;
     std::array<QString, 4> officeLabels;
-    std::vector<SitePicture> photos;
+    std::vector<Attachment> attachments;
 
     /// The assessment is kept: the findings that a report was made from can be looked up in it.
     Report report();
@@ -43,6 +43,6 @@ ReportedSite nastySite();
 ReportedSite demoSite();
 
 /// A picture of that size and colour as a PNG file.
-SitePicture paintedPhoto(int width, int height, Qt::GlobalColor colour);
+Attachment paintedPhoto(int width, int height, Qt::GlobalColor colour);
 
 } // namespace loopwright::test

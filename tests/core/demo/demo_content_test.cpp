@@ -150,6 +150,25 @@ TEST(DemoContent, EachPhotoIsThereIsSmallAndIsUsed) {
     EXPECT_GE(present.size(), 8U);
 }
 
+TEST(DemoContent, EachLogIsThereIsSmallAndIsUsed) {
+    constexpr std::uintmax_t largest = 60'000; ///< bytes
+    const json site = test::demoDocument();
+    std::set<std::string> used, present;
+    for (const json& visit : site["visits"])
+        for (const json& reading : visit["circuitReadings"])
+            if (reading.contains("currentLogs"))
+                for (const json& log : reading["currentLogs"]) {
+                    used.insert(log["file"]);
+                    EXPECT_FALSE(log.value("name", "").empty()) << log.dump();
+                }
+    for (const auto& entry : std::filesystem::directory_iterator(test::demoFolder / "logs")) {
+        present.insert("logs/" + entry.path().filename().string());
+        EXPECT_LT(entry.file_size(), largest) << entry.path();
+    }
+    EXPECT_EQ(used, present);
+    EXPECT_GE(present.size(), 1U);
+}
+
 TEST(DemoContent, PlantedFaultsAreOfManyKindsAndThreeOverloadsWork) {
     const json faults = test::plantedFaults()["faults"];
     std::set<std::string> kinds;

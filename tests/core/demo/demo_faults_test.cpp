@@ -96,11 +96,14 @@ TEST(DemoFaults, EveryInspectionItemOfTheListIsAnswered) {
         }
 }
 
-TEST(DemoFaults, PicturesComeAlong) {
+TEST(DemoFaults, PicturesAndLogsComeAlong) {
     const SiteImport imported = test::importedDemo();
-    EXPECT_EQ(imported.photos.size(), imported.installation.photos.size());
-    for (const SitePicture& photo : imported.photos)
+    const Installation& site = imported.installation;
+    EXPECT_EQ(imported.attachments.size(), site.photos.size() + site.currentLogs.size());
+    for (const Photo& photo : site.photos)
         EXPECT_EQ(photo.mediaType, "image/png");
+    for (const CurrentLog& log : site.currentLogs)
+        EXPECT_EQ(log.mediaType, "text/csv");
 }
 
 } // namespace

@@ -36,10 +36,10 @@ inline nlohmann::json plantedFaults() {
 /// The demo site, imported. Throws with its problems when it is refused.
 inline SiteImport importedDemo() {
     SequentialIds ids;
-    const auto photo = [](std::string_view path) -> tl::expected<std::string, Message> {
+    const auto attachment = [](std::string_view path) -> tl::expected<std::string, Message> {
         return bytesOf(demoFolder / path);
     };
-    auto imported = importSite(bytesOf(demoFolder / "oakum-row.site.json"), ids, photo);
+    auto imported = importSite(bytesOf(demoFolder / "oakum-row.site.json"), ids, attachment);
     if (imported) return std::move(*imported);
     std::string problems;
     for (const SiteFileProblem& problem : imported.error())

@@ -11,7 +11,7 @@
 namespace loopwright::overload {
 namespace {
 
-CurrentLog logOf(std::string_view text) {
+LoggedCurrents logOf(std::string_view text) {
     auto log = readCurrentLog(text);
     if (!log) throw std::runtime_error(std::string(log.error().key));
     return std::move(*log);
@@ -45,7 +45,7 @@ TEST(CurrentLog, ReadsWhatLoggersWrite) {
              "t [ms];I (kA)\n0;0.0015\n10000;0.0025\n",
              "\"time\",\"I\"\n\"0\",\"1.5\"\n\"10\",\"2.5\"\n",
          }) {
-        const CurrentLog log = logOf(text);
+        const LoggedCurrents log = logOf(text);
         ASSERT_EQ(log.channels.size(), 1U) << text;
         const LoggedChannel& channel = log.channels.front();
         ASSERT_EQ(channel.amperes.size(), 2U) << text;
@@ -59,7 +59,7 @@ TEST(CurrentLog, ReadsWhatLoggersWrite) {
 }
 
 TEST(CurrentLog, TakesEveryChannelAndItsName) {
-    const CurrentLog log = logOf("time;L1;state;L2\n0;1;ok;4\n1;2;ok;5\n2;3;ok;6\n");
+    const LoggedCurrents log = logOf("time;L1;state;L2\n0;1;ok;4\n1;2;ok;5\n2;3;ok;6\n");
     ASSERT_EQ(log.channels.size(), 2U) << "a column of words is no channel";
     EXPECT_EQ(log.channels[0].name, "L1");
     EXPECT_EQ(log.channels[1].name, "L2");
@@ -68,7 +68,7 @@ TEST(CurrentLog, TakesEveryChannelAndItsName) {
 }
 
 TEST(CurrentLog, GapsAreNoCurrentAndAreCounted) {
-    const CurrentLog log = logOf("0;5;1\n1;5;1\n2;;1\n3;5;1\n4;5;1\n104;5;1\n105;5;1\n");
+    const LoggedCurrents log = logOf("0;5;1\n1;5;1\n2;;1\n3;5;1\n4;5;1\n104;5;1\n105;5;1\n");
     const LoggedChannel& first = log.channels[0];
     EXPECT_EQ(first.gaps, seconds(1 + 99)) << "an empty cell, and a step a hundred times the usual one";
     EXPECT_EQ(first.amperes, (std::vector<double>{5, 5, 0, 5, 5, 0, 5, 5}));

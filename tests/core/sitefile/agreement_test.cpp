@@ -64,7 +64,7 @@ RC_GTEST_PROP(SiteFileAgreement, WhatTheSchemaRefusesHasASentenceOfOurs, ()) {
             document[place] = anyValue();
     }
     SequentialIds ids;
-    const auto imported = importSite(document.dump(), ids, test::noPhotos);
+    const auto imported = importSite(document.dump(), ids, test::noAttachments);
     const bool valid = sitefile::SiteSchema().validate(document).has_value();
     if (!imported)
         for (const SiteFileProblem& problem : imported.error())

@@ -31,10 +31,10 @@ inline std::string anyStored(const FieldInfo& field) {
     return mayLookLikeAnId ? "3b241101-e2bb-4255-8caf-4136c566a962" : arbitrary::storedText(field);
 }
 
-/// Builds an installation and knows the bytes of its pictures.
+/// Builds an installation and knows the bytes of its attachments.
 struct AnyInstallation {
     Installation installation;
-    std::map<std::string, std::string, std::less<>> pictures;
+    std::map<std::string, std::string, std::less<>> attachments;
 
     template <class Record>
     Record make(SequentialIds& ids) {
@@ -71,12 +71,27 @@ struct AnyInstallation {
         Photo photo = make<Photo>(ids);
         photo.observation = observation;
         const bool isPng = *rc::gen::arbitrary<bool>();
-        const std::string bytes =
-            (isPng ? "\x89PNG\r\n\x1A\n" : "\xFF\xD8\xFF") + *rc::gen::arbitrary<std::string>();
-        photo.digest = digestOf(std::as_bytes(std::span(bytes)));
-        photo.mediaType = isPng ? "image/png" : "image/jpeg";
-        if (*rc::gen::inRange(0, 4) > 0) pictures[photo.digest] = bytes; // sometimes only the digest is known
+        attach(photo, (isPng ? "\x89PNG\r\n\x1A\n" : "\xFF\xD8\xFF") + *rc::gen::arbitrary<std::string>(),
+               isPng ? "image/png" : "image/jpeg");
         installation.photos.push_back(std::move(photo));
+    }
+
+    void addLog(SequentialIds& ids, Id reading) {
+        CurrentLog log = make<CurrentLog>(ids);
+        log.reading = reading;
+        std::string text = "time_s;I1 [A]\n";
+        for (int i = *rc::gen::inRange(2, 6), second = 0; i > 0; --i, second += *rc::gen::inRange(1, 9))
+            text += std::to_string(second) + ';' + std::to_string(*rc::gen::inRange(0, 99)) + '\n';
+        attach(log, text, "text/csv");
+        installation.currentLogs.push_back(std::move(log));
+    }
+
+    template <class Record>
+    void attach(Record& record, const std::string& bytes, std::string mediaType) {
+        record.digest = digestOf(std::as_bytes(std::span(bytes)));
+        record.mediaType = std::move(mediaType);
+        if (*rc::gen::inRange(0, 4) > 0)
+            attachments[record.digest] = bytes; // sometimes only the digest is known
     }
 
     void addObservation(SequentialIds& ids, Id visit) {
@@ -101,6 +116,8 @@ struct AnyInstallation {
         readSome(ids, visit.id, installation.supplies, &SupplyReading::supply);
         readSome(ids, visit.id, installation.boards, &BoardReading::board);
         readSome(ids, visit.id, installation.circuits, &CircuitReading::circuit);
+        for (const CircuitReading& reading : installation.circuitReadings)
+            if (reading.visit == visit.id && *rc::gen::arbitrary<bool>()) addLog(ids, reading.id);
         for (const std::string& item : wordsFor("item")) {
             if (*rc::gen::arbitrary<bool>()) continue;
             InspectionOutcome outcome = make<InspectionOutcome>(ids);

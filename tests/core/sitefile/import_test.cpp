@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/digest.h"
+#include "core/sitefile/attachment.h"
 #include "core/sitefile/document.h"
-#include "core/sitefile/picture.h"
 #include "core/sitefile/place.h"
 #include "core/sitefile/problems.h"
 #include "tests/core/demo/demo_file.h"
@@ -51,7 +51,7 @@ TEST(SiteFileImport, ReferencesMayBeIds) {
     SequentialIds ids;
     const auto site = importSite(R"({"loopwright": "site", "version": 1, "boards": [{"id": ")" + id +
                                      R"("}], "visits": [{"boardReadings": [{"board": ")" + id + R"("}]}]})",
-                                 ids, test::noPhotos);
+                                 ids, test::noAttachments);
     ASSERT_TRUE(site) << test::told(site.error());
     EXPECT_EQ(site->installation.boardReadings.at(0).board.text(), id);
 }
@@ -59,7 +59,7 @@ TEST(SiteFileImport, ReferencesMayBeIds) {
 TEST(SiteFileImport, PicturesComeOnceWithTheirDigest) {
     const std::string png = "\x89PNG\r\n\x1A\nbytes";
     std::vector<std::string> asked;
-    const PhotoReader reader = [&](std::string_view path) -> tl::expected<std::string, Message> {
+    const AttachmentReader reader = [&](std::string_view path) -> tl::expected<std::string, Message> {
         asked.emplace_back(path);
         return png;
     };
@@ -72,9 +72,37 @@ TEST(SiteFileImport, PicturesComeOnceWithTheirDigest) {
     ASSERT_TRUE(site) << test::told(site.error());
     EXPECT_EQ(asked, std::vector<std::string>{"photos/kiln.png"});
     const std::string digest = test::digestOfText(png);
-    EXPECT_EQ(site->photos, (std::vector<SitePicture>{{digest, "image/png", png}}));
+    EXPECT_EQ(site->attachments, (std::vector<Attachment>{{digest, "image/png", png}}));
     EXPECT_EQ(site->installation.photos.at(0).digest, digest);
     EXPECT_EQ(site->installation.photos.at(1).mediaType, "image/png");
+}
+
+TEST(SiteFileImport, LogsStandInTheReadingsOfTheirCircuit) {
+    const std::string log = "time_s,I1 [A]\n0,4\n1,5\n";
+    const AttachmentReader reader = [&](std::string_view) -> tl::expected<std::string, Message> {
+        return log;
+    };
+    const auto taken = [&](const std::string& logs) {
+        SequentialIds ids;
+        return importSite(R"({"loopwright": "site", "version": 1, "boards": [{"name": "A", "circuits": [
+            {"way": "1"}]}], "visits": [{"circuitReadings": [{"circuit": "A / 1", "currentLogs": [)" +
+                              logs + "]}]}]}",
+                          ids, reader);
+    };
+    const auto site = taken(R"({"file": "logs/kiln.csv", "name": "Kiln", "channel": "I1 [A]"})");
+    ASSERT_TRUE(site) << test::told(site.error());
+    const CurrentLog& row = site->installation.currentLogs.at(0);
+    EXPECT_EQ(row.reading, site->installation.circuitReadings.at(0).id);
+    EXPECT_EQ(row.channel, "I1 [A]");
+    EXPECT_EQ(row.mediaType, "text/csv");
+    EXPECT_EQ(site->attachments, (std::vector<Attachment>{{test::digestOfText(log), "text/csv", log}}));
+
+    const auto backwards =
+        taken(R"({"data": ")" + sitefile::encodedBase64("time_s,I1\n0,4\n5,4\n3,4\n") + R"("})");
+    ASSERT_FALSE(backwards) << "times run backwards";
+    EXPECT_EQ(backwards.error().front().what.key, "log.time-backwards");
+    EXPECT_NE(backwards.error().front().where.find("currentLogs, 1st"), std::string::npos)
+        << backwards.error().front().where;
 }
 
 TEST(SiteFileImport, TheDemoSiteComesInWholeAndGoesOutAsItCame) {
@@ -85,16 +113,16 @@ TEST(SiteFileImport, TheDemoSiteComesInWholeAndGoesOutAsItCame) {
                                  });
     ASSERT_TRUE(site) << test::told(site.error());
     EXPECT_GE(site->installation.circuits.size(), 45U);
-    EXPECT_FALSE(site->photos.empty());
-    const PhotoSource photos = [&](std::string_view digest) -> std::optional<std::string> {
-        for (const SitePicture& photo : site->photos)
-            if (photo.digest == digest) return photo.bytes;
+    EXPECT_FALSE(site->attachments.empty());
+    const AttachmentSource attachments = [&](std::string_view digest) -> std::optional<std::string> {
+        for (const Attachment& each : site->attachments)
+            if (each.digest == digest) return each.bytes;
         return std::nullopt;
     };
-    const auto again = importSite(exportSite(site->installation, photos), ids, test::noPhotos);
+    const auto again = importSite(exportSite(site->installation, attachments), ids, test::noAttachments);
     ASSERT_TRUE(again) << test::told(again.error());
     EXPECT_EQ(again->installation, site->installation);
-    EXPECT_EQ(again->photos, site->photos);
+    EXPECT_EQ(again->attachments, site->attachments);
 }
 
 TEST(SiteFileParts, OrdinalsCountAsPeopleDo) {

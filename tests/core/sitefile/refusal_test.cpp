@@ -12,7 +12,7 @@ using testing::HasSubstr;
 /// Why a text is refused, in English; empty if it is taken.
 std::string refusalOf(std::string_view text) {
     SequentialIds ids;
-    const auto imported = importSite(text, ids, test::noPhotos);
+    const auto imported = importSite(text, ids, test::noAttachments);
     return imported ? std::string() : test::told(imported.error());
 }
 

@@ -11,27 +11,27 @@
 namespace loopwright {
 namespace {
 
-PhotoSource picturesOf(const test::AnyInstallation& any) {
+AttachmentSource attachmentsOf(const test::AnyInstallation& any) {
     return [&any](std::string_view digest) -> std::optional<std::string> {
-        const auto found = any.pictures.find(digest);
-        return found == any.pictures.end() ? std::nullopt : std::optional(found->second);
+        const auto found = any.attachments.find(digest);
+        return found == any.attachments.end() ? std::nullopt : std::optional(found->second);
     };
 }
 
 RC_GTEST_PROP(SiteFileRoundTrip, ImportGivesBackWhatExportWrote, ()) {
     const test::AnyInstallation any = test::anyInstallation();
-    const std::string text = exportSite(any.installation, picturesOf(any));
+    const std::string text = exportSite(any.installation, attachmentsOf(any));
     SequentialIds ids(1'000'000);
-    const auto back = importSite(text, ids, test::noPhotos);
+    const auto back = importSite(text, ids, test::noAttachments);
     if (!back) RC_FAIL(test::told(back.error()) + "\n" + text);
-    const std::string again = exportSite(back->installation, picturesOf(any));
+    const std::string again = exportSite(back->installation, attachmentsOf(any));
     RC_ASSERT(again == text);
     RC_ASSERT(back->installation == any.installation);
     RC_ASSERT(ids.next() == SequentialIds(1'000'000).next());
-    std::map<std::string, std::string, std::less<>> pictures;
-    for (const SitePicture& photo : back->photos)
-        pictures[photo.digest] = photo.bytes;
-    RC_ASSERT(pictures == any.pictures);
+    std::map<std::string, std::string, std::less<>> brought;
+    for (const Attachment& each : back->attachments)
+        brought[each.digest] = each.bytes;
+    RC_ASSERT(brought == any.attachments);
 }
 
 RC_GTEST_PROP(SiteFileRoundTrip, RowsInAnyOrderComeBackGrouped, ()) {
@@ -41,8 +41,9 @@ RC_GTEST_PROP(SiteFileRoundTrip, RowsInAnyOrderComeBackGrouped, ()) {
     std::ranges::shuffle(any.installation.equipment, random);
     std::ranges::shuffle(any.installation.circuitReadings, random);
     std::ranges::shuffle(any.installation.photos, random);
+    std::ranges::shuffle(any.installation.currentLogs, random);
     SequentialIds ids;
-    const auto back = importSite(exportSite(any.installation, picturesOf(any)), ids, test::noPhotos);
+    const auto back = importSite(exportSite(any.installation, attachmentsOf(any)), ids, test::noAttachments);
     if (!back) RC_FAIL(test::told(back.error()));
     RC_ASSERT(back->installation == groupedByOwner(any.installation));
 }
@@ -58,7 +59,7 @@ TEST(SiteFileRoundTrip, FiguresKeepTheirDigitsStateAndOrigin) {
             std::ranges::find(set, "insulationEarth_Mohm", [](const auto& f) { return f.info.key; });
         ASSERT_TRUE(field->set(installation.circuitReadings.front(), figure)) << figure;
         SequentialIds ids;
-        const auto back = importSite(exportSite(installation, test::noPictures), ids, test::noPhotos);
+        const auto back = importSite(exportSite(installation, test::noPictures), ids, test::noAttachments);
         ASSERT_TRUE(back) << figure << ": " << test::told(back.error());
         EXPECT_EQ(field->get(back->installation.circuitReadings.front()), figure);
         EXPECT_EQ(back->installation, installation) << figure;

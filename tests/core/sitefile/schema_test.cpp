@@ -2,6 +2,7 @@
 #include "core/model/fields.h"
 #include "core/reference/reference_tables.h"
 #include "core/reference/rule_set.h"
+#include "core/sitefile/attachment.h"
 #include "core/sitefile/nesting.h"
 #include "core/sitefile/schema.h"
 
@@ -42,7 +43,7 @@ template <class Record>
 std::set<std::string> keysOfTheFile() {
     if constexpr (std::is_same_v<Record, Site>)
         return {"id", "$schema", "loopwright", "version"};
-    else if constexpr (std::is_same_v<Record, Photo>)
+    else if constexpr (sitefile::hasAttachment<Record>)
         return {"id", "file", "data"};
     else
         return {"id"};

@@ -38,7 +38,7 @@ inline std::string digestOfText(std::string_view text) {
     return digestOf(std::as_bytes(std::span(text)));
 }
 
-inline tl::expected<std::string, Message> noPhotos(std::string_view path) {
+inline tl::expected<std::string, Message> noAttachments(std::string_view path) {
     return tl::unexpected(Message{"sitefile.unknown-name", {std::string(path)}});
 }
 inline std::optional<std::string> noPictures(std::string_view) {
@@ -85,7 +85,7 @@ inline const char* const smallSiteText = R"json({
 
 inline Installation smallSite() {
     SequentialIds ids;
-    return importSite(smallSiteText, ids, noPhotos).value().installation;
+    return importSite(smallSiteText, ids, noAttachments).value().installation;
 }
 
 } // namespace loopwright::test

@@ -116,7 +116,8 @@ TEST_F(RecordForms, NothingOfAnIssuedVisitCanBeTyped) {
 TEST_F(RecordForms, EveryFieldOfEveryPlanExistsAndIsNamed) {
     for (const RecordKind kind :
          {RecordKind::Site, RecordKind::Supply, RecordKind::Board, RecordKind::Circuit, RecordKind::Equipment,
-          RecordKind::Visit, RecordKind::Instrument, RecordKind::Observation, RecordKind::Photo}) {
+          RecordKind::Visit, RecordKind::Instrument, RecordKind::Observation, RecordKind::Photo,
+          RecordKind::CurrentLog}) {
         EXPECT_FALSE(formPlan(kind).empty()) << recordName(kind);
         for (const FormSection& section : formPlan(kind))
             for (const std::string_view key : section.fields)

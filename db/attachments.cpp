@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "db/photos.h"
+#include "db/attachments.h"
 
 #include "core/model/digest.h"
 
@@ -7,8 +7,9 @@
 
 namespace loopwright {
 
-std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
-                      std::string_view mediaType) {
+// The table is named after what alone was kept in it when it was made.
+std::string keepAttachment(SQLite::Database& database, std::span<const std::byte> bytes,
+                           std::string_view mediaType) {
     std::string digest = digestOf(bytes);
     SQLite::Statement insert(database, "INSERT INTO photo_blob (digest, mediaType, bytes) VALUES (?, ?, ?) "
                                        "ON CONFLICT (digest) DO NOTHING");
@@ -21,13 +22,13 @@ std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> byt
     return digest;
 }
 
-std::optional<PhotoBytes> keptPhoto(SQLite::Database& database, std::string_view digest) {
+std::optional<AttachmentBytes> keptAttachment(SQLite::Database& database, std::string_view digest) {
     SQLite::Statement select(database, "SELECT mediaType, bytes FROM photo_blob WHERE digest = ?");
     select.bind(1, std::string(digest));
     if (!select.executeStep()) return std::nullopt;
     const SQLite::Column blob = select.getColumn(1);
     const auto* bytes = static_cast<const std::byte*>(blob.getBlob());
-    return PhotoBytes{select.getColumn(0).getString(), {bytes, bytes + blob.getBytes()}};
+    return AttachmentBytes{select.getColumn(0).getString(), {bytes, bytes + blob.getBytes()}};
 }
 
 } // namespace loopwright

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/sitefile/picture.h"
+#include "core/sitefile/attachment.h"
 
 #include "core/model/digest.h"
+#include "core/overload/current_log.h"
 
 #include <algorithm>
 
@@ -12,11 +13,17 @@ namespace {
 
 constexpr int variant = sodium_base64_VARIANT_ORIGINAL;
 
-/// By the first bytes of the file (ISO/IEC 10918-1 and ISO/IEC 15948); empty if it is neither.
-std::string_view mediaTypeOf(std::string_view bytes) {
+/// By the first bytes of the file (ISO/IEC 10918-1 and ISO/IEC 15948).
+tl::expected<std::string, Message> kindOfPicture(std::string_view bytes) {
     if (bytes.starts_with("\xFF\xD8\xFF")) return "image/jpeg";
     if (bytes.starts_with("\x89PNG\r\n\x1A\n")) return "image/png";
-    return {};
+    return tl::unexpected(Message{"sitefile.picture-kind", {}});
+}
+
+tl::expected<std::string, Message> mediaTypeOf(RecordKind kind, std::string_view bytes) {
+    if (kind != RecordKind::CurrentLog) return kindOfPicture(bytes);
+    if (const auto log = overload::readCurrentLog(bytes); !log) return tl::unexpected(log.error());
+    return std::string(overload::logMediaType);
 }
 
 bool staysInside(std::string_view path) {
@@ -35,12 +42,13 @@ bool isDigest(std::string_view text) {
     return text.size() == 64 && std::ranges::all_of(text, isDigit);
 }
 
-tl::expected<std::string, Message> bytesOf(const PictureOrigin& origin, const PhotoReader& reader) {
+tl::expected<std::string, Message> bytesOf(const AttachmentOrigin& origin, const AttachmentReader& reader) {
     if (origin.data) {
         if (auto bytes = decodedBase64(*origin.data)) return *std::move(bytes);
         return tl::unexpected(Message{"sitefile.not-base64", {}});
     }
-    if (!staysInside(*origin.file)) return tl::unexpected(Message{"sitefile.photo-outside", {*origin.file}});
+    if (!staysInside(*origin.file))
+        return tl::unexpected(Message{"sitefile.attachment-outside", {*origin.file}});
     return reader(*origin.file);
 }
 
@@ -64,25 +72,25 @@ std::optional<std::string> decodedBase64(std::string_view text) {
     return bytes;
 }
 
-tl::expected<SitePicture, Message> readPicture(const PictureOrigin& origin, const PhotoReader& reader) {
+tl::expected<Attachment, Message> readAttachment(const AttachmentOrigin& origin, RecordKind kind,
+                                                 const AttachmentReader& reader) {
     if (!origin.digest.empty() && !isDigest(origin.digest))
         return tl::unexpected(Message{"sitefile.not-a-digest", {}});
-    if (origin.file && origin.data) return tl::unexpected(Message{"sitefile.photo-twice", {}});
+    if (origin.file && origin.data) return tl::unexpected(Message{"sitefile.attachment-twice", {}});
     if (!origin.file && !origin.data) {
-        if (origin.digest.empty()) return tl::unexpected(Message{"sitefile.photo-nowhere", {}});
-        return SitePicture{origin.digest, origin.mediaType, {}};
+        if (origin.digest.empty()) return tl::unexpected(Message{"sitefile.attachment-nowhere", {}});
+        return Attachment{origin.digest, origin.mediaType, {}};
     }
     auto bytes = bytesOf(origin, reader);
     if (!bytes) return tl::unexpected(bytes.error());
-    const std::string_view mediaType = mediaTypeOf(*bytes);
-    if (mediaType.empty()) return tl::unexpected(Message{"sitefile.photo-kind", {}});
-    if (!origin.mediaType.empty() && origin.mediaType != mediaType)
-        return tl::unexpected(
-            Message{"sitefile.photo-other-kind", {origin.mediaType, std::string(mediaType)}});
+    auto mediaType = mediaTypeOf(kind, *bytes);
+    if (!mediaType) return tl::unexpected(mediaType.error());
+    if (!origin.mediaType.empty() && origin.mediaType != *mediaType)
+        return tl::unexpected(Message{"sitefile.picture-other-kind", {origin.mediaType, *mediaType}});
     std::string digest = digestOf(std::as_bytes(std::span(*bytes)));
     if (!origin.digest.empty() && origin.digest != digest)
-        return tl::unexpected(Message{"sitefile.photo-changed", {}});
-    return SitePicture{std::move(digest), std::string(mediaType), *std::move(bytes)};
+        return tl::unexpected(Message{"sitefile.attachment-changed", {}});
+    return Attachment{std::move(digest), *std::move(mediaType), *std::move(bytes)};
 }
 
 } // namespace loopwright::sitefile

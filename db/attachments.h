@@ -8,9 +8,9 @@
 namespace loopwright {
 
 /// Keeps the bytes under their digest, once.
-std::string keepPhoto(SQLite::Database& database, std::span<const std::byte> bytes,
-                      std::string_view mediaType);
+std::string keepAttachment(SQLite::Database& database, std::span<const std::byte> bytes,
+                           std::string_view mediaType);
 /// Nothing when that digest is not kept here.
-std::optional<PhotoBytes> keptPhoto(SQLite::Database& database, std::string_view digest);
+std::optional<AttachmentBytes> keptAttachment(SQLite::Database& database, std::string_view digest);
 
 } // namespace loopwright
