@@ -2,6 +2,7 @@
 #include "forms/plots/plot_view.h"
 
 #include "forms/plots/heat_plot.h"
+#include "forms/plots/log_plot.h"
 #include "forms/plots/plot_items.h"
 #include "forms/plots/time_current_plot.h"
 
@@ -25,6 +26,11 @@ void PlotView::show(overload::HeatPicture picture) {
     refresh();
 }
 
+void PlotView::show(overload::LogPicture picture) {
+    picture_ = std::move(picture);
+    refresh();
+}
+
 void PlotView::empty() {
     picture_ = std::monostate();
     refresh();
@@ -36,6 +42,8 @@ void PlotView::refresh() {
         drawTimeCurrent(*this, *timeCurrent, style);
     else if (const auto* heat = std::get_if<overload::HeatPicture>(&picture_))
         drawHeat(*this, *heat, style);
+    else if (const auto* log = std::get_if<overload::LogPicture>(&picture_))
+        drawLog(*this, *log, style);
     else
         makeAxes(*this, 0, style);
     replot();
@@ -58,6 +66,8 @@ void PlotView::mouseMoveEvent(QMouseEvent* event) {
         emit pointedAt(readTimeCurrent(*timeCurrent, amperes(at), appearance_.words));
     else if (const auto* heat = std::get_if<overload::HeatPicture>(&picture_))
         emit pointedAt(readHeat(*heat, seconds(at), appearance_.words));
+    else if (const auto* log = std::get_if<overload::LogPicture>(&picture_))
+        emit pointedAt(readLog(*log, seconds(at), appearance_.words));
 }
 
 void PlotView::leaveEvent(QEvent* event) {

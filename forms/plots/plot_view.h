@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/overload/log_picture.h"
 #include "core/overload/pictures.h"
 #include "forms/frame/appearance.h"
 
@@ -18,6 +19,7 @@ class PlotView final : public QCustomPlot {
 
     void show(overload::TimeCurrentPicture picture);
     void show(overload::HeatPicture picture);
+    void show(overload::LogPicture picture);
     /// Draws nothing until the next show().
     void empty();
     /// Draws again in the look that is in force now.
@@ -35,7 +37,8 @@ class PlotView final : public QCustomPlot {
 
   private:
     const Appearance& appearance_;
-    std::variant<std::monostate, overload::TimeCurrentPicture, overload::HeatPicture> picture_;
+    std::variant<std::monostate, overload::TimeCurrentPicture, overload::HeatPicture, overload::LogPicture>
+        picture_;
 };
 
 } // namespace loopwright

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/plots/heat_parts.h"
+
+#include "core/working/terms.h"
+#include "forms/words/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopwright {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Plots", text);
+}
+
+double niceStep(double atLeast) {
+    const double decade = std::pow(10, std::floor(std::log10(atLeast)));
+    for (const double step : {1.0, 2.0, 5.0, 10.0})
+        if (step * decade >= atLeast) return step * decade;
+    return atLeast;
+}
+
+/// One edge's state, until it operates. Its highest, at least 1.
+double drawState(QCPAxisRect& axes, const StateCurve& curve, const QPen& pen, PlotKey& key,
+                 const QString& name) {
+    if (curve.times.isEmpty()) return 1;
+    addCurve(axes, curve.times, curve.states, pen);
+    key.add(name, pen);
+    return std::max(1.0, *std::ranges::max_element(curve.states));
+}
+
+} // namespace
+
+void scaleTime(const std::vector<QCPAxisRect*>& axes, Time end, const QString& label,
+               const PlotStyle& style) {
+    const Unit& unit = end < minutes(3) ? units::second : end < hours(3) ? units::minute : units::hour;
+    const double base = unit.toBase(1);
+    const double step = base * niceStep(end.base() / base / 5);
+    const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
+    for (double time = 0; time <= end.base() * (1 + 1e-9); time += step)
+        ticks->addTick(time, style.words.measure(measure(seconds(time), unit)));
+    auto* together = new QCPMarginGroup(axes.front()->parentPlot()); // which owns it
+    for (QCPAxisRect* each : axes) {
+        QCPAxis& axis = *each->axis(QCPAxis::atBottom);
+        axis.setRange(0, end.base());
+        axis.setTicker(ticks);
+        axis.setTickLabels(each == axes.back());
+        each->setMarginGroup(QCP::msLeft | QCP::msRight, together);
+    }
+    axes.back()->axis(QCPAxis::atBottom)->setLabel(label);
+}
+
+void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limit, PlotKey& key,
+                   const PlotStyle& style) {
+    const Look& look = style.look;
+    const auto degreesText = [&](Temperature temperature, int decimals) {
+        return style.words.measure(measure(temperature, units::celsius, decimals));
+    };
+    const auto peak = std::ranges::max_element(curves.degrees);
+    QCPAxis& axis = *axes.axis(QCPAxis::atLeft);
+    axis.setRange(std::floor(std::ranges::min(curves.degrees) / 20) * 20 - 1,
+                  std::ceil(std::max(*peak, limit.base()) / 20 + 0.4) * 20);
+    const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
+    for (double at = std::ceil(axis.range().lower / 20) * 20; at <= axis.range().upper; at += 20)
+        ticks->addTick(at, style.words.measure(measure(celsius(at), units::celsius)));
+    axis.setTicker(ticks);
+
+    new HatchedArea(axes.axis(QCPAxis::atBottom), &axis, above(curves.times, curves.degrees, limit.base()),
+                    Hatch::Falling, look.fails); // the plot owns it
+    const QPen line = strokePen(look.accent, 2.4), dashes = strokePen(look.fails, 1.9, Stroke::LongDashed);
+    const double end = curves.times.back(), at = curves.times[peak - curves.degrees.begin()];
+    addCurve(axes, curves.times, curves.degrees, line);
+    addLine(axes, {0, limit.base()}, {end, limit.base()}, dashes);
+    addLabel(axes, {at, *peak}, Qt::AlignBottom | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft),
+             tr("conductor, peak %1").arg(degreesText(celsius(*peak), 0)), style, look.accent, true);
+    addLabel(axes, {end, limit.base()}, Qt::AlignTop | Qt::AlignRight,
+             tr("insulation's limit %1").arg(degreesText(limit, 0)), style, look.fails);
+    key.add(tr("conductor"), line);
+    key.add(tr("insulation's limit"), dashes);
+}
+
+void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& device, PlotKey& key,
+                const PlotStyle& style) {
+    const Look& look = style.look;
+    const double top =
+        std::max(drawState(axes, curves.earliest, strokePen(look.ink, 1.9, Stroke::Dashed), key,
+                           tr("earliest %1").arg(device)),
+                 drawState(axes, curves.latest, strokePen(look.ink, 1.9), key, tr("latest %1").arg(device)));
+    QCPAxis& axis = *axes.axis(QCPAxis::atLeft);
+    axis.setRange(0, top * 1.45);
+    const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
+    for (const double theta : {0.0, 0.5, 1.0})
+        ticks->addTick(theta, QStringLiteral("θ ") + style.words.number(theta, -1));
+    axis.setTicker(ticks);
+    const double end = axes.axis(QCPAxis::atBottom)->range().upper;
+    addLine(axes, {0, 1}, {end, 1}, strokePen(look.ink, 1.4, Stroke::Dotted));
+    addLabel(axes, {end, 1}, Qt::AlignBottom | Qt::AlignRight, tr("the %1 operates at θ = 1").arg(device),
+             style, look.ink);
+}
+
+QString readStates(const QString& device, const std::optional<Ratio>& earliest,
+                   const std::optional<Ratio>& latest, const Words& words) {
+    const auto state = [&](const std::optional<Ratio>& theta) {
+        return theta ? words.number(*theta, 2) : tr("operated");
+    };
+    return tr("earliest %1 %2, latest %3").arg(device, state(earliest), state(latest));
+}
+
+std::vector<QPointF> above(const QVector<double>& keys, const QVector<double>& values, double level) {
+    std::vector<QPointF> outline{{keys.front(), level}};
+    for (qsizetype i = 0; i < values.size(); ++i)
+        outline.emplace_back(keys[i], std::max(values[i], level));
+    outline.emplace_back(keys.back(), level);
+    return outline;
+}
+
+} // namespace loopwright

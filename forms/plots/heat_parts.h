@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/units/quantity.h"
+#include "forms/plots/plot_items.h"
+
+#include <optional>
+#include <vector>
+
+/// Panels of heat against time, one below the other, as every plot that has them shows them.
+namespace loopwright {
+
+/// A thermal state over time. It ends where the device has operated.
+struct StateCurve {
+    QVector<double> times; ///< s
+    QVector<double> states;
+    void add(double time, const std::optional<Ratio>& state) {
+        if (!state) return;
+        times << time;
+        states << *state;
+    }
+};
+
+struct HeatCurves {
+    QVector<double> times;   ///< s
+    QVector<double> degrees; ///< of the conductor, as many; count only where they are drawn
+    StateCurve earliest;
+    StateCurve latest;
+};
+
+/// Lets all panels show the time from 0 to `end`, side by side, and says below the last what time it is.
+void scaleTime(const std::vector<QCPAxisRect*>& axes, Time end, const QString& label, const PlotStyle& style);
+
+/// The conductor's temperature and the limit of its insulation; hatched above it.
+void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limit, PlotKey& key,
+                   const PlotStyle& style);
+
+/// The thermal states of the earliest and the latest device of that name, which operate at 1.
+void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& device, PlotKey& key,
+                const PlotStyle& style);
+
+/// "earliest fuse 0.84, latest 0.37"; nothing stands for one that has operated.
+QString readStates(const QString& device, const std::optional<Ratio>& earliest,
+                   const std::optional<Ratio>& latest, const Words& words);
+
+/// What lies above a level, as one outline along it.
+std::vector<QPointF> above(const QVector<double>& keys, const QVector<double>& values, double level);
+
+} // namespace loopwright

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/words/logged_words.h"
+
+#include "core/working/terms.h"
+
+#include <QCoreApplication>
+
+namespace loopwright {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Overload", text);
+}
+
+class LoggedWords {
+  public:
+    LoggedWords(const CircuitLog& log, const Words& words)
+      : log_(log)
+      , found_(log.found)
+      , words_(words)
+      , device_(words.word(log.picture.device)) {}
+
+    QString sentences() const {
+        QStringList said{currentSentence(), deviceSentence()};
+        if (found_.conductor) said << conductorSentence();
+        if (found_.gaps > Time())
+            said
+                << tr("Nothing was logged for %1 of it, and no current is reckoned with there: more may have "
+                      "happened.")
+                       .arg(spokenTime(found_.gaps, words_));
+        return said.join(u' ');
+    }
+
+    std::vector<OverloadFact> facts() {
+        add(tr("Logged"), found_.gaps > Time()
+                              ? tr("%1, with gaps of %2")
+                                    .arg(spokenTime(found_.length, words_), spokenTime(found_.gaps, words_))
+                              : spokenTime(found_.length, words_));
+        add(tr("Highest current"), tr("%1, %2 times the rating").arg(amperesText(found_.peak), timesRated()));
+        add(tr("Current over time (r.m.s.)"), amperesText(found_.rms));
+        add(tr("Above the rating of %1").arg(amperesText(log_.rated)), tr("%1 of the time").arg(shareText()));
+        add(tr("The earliest sound %1").arg(device_), earliestText());
+        add(tr("The latest sound %1").arg(device_),
+            found_.latest ? tr("would have operated after %1").arg(spokenTime(*found_.latest, words_))
+                          : tr("need not have operated"));
+        if (found_.conductor) addHeat(*found_.conductor);
+        return std::move(facts_);
+    }
+
+  private:
+    void add(const QString& what, const QString& said, bool isAssumed = false) {
+        facts_.push_back({what, said, isAssumed});
+    }
+    QString amperesText(Current current) const {
+        const bool isWhole = current == log_.rated; // a rating has the decimals that it has
+        return words_.measure(isWhole ? measure(current, units::ampere) : measure(current, units::ampere, 1));
+    }
+    QString timesRated() const { return words_.number(found_.peak / log_.rated, 2); }
+    QString shareText() const { return words_.measure(measure(found_.shareAbove, units::percent, 0)); }
+    QString degrees(Temperature temperature) const {
+        return words_.measure(measure(temperature, units::celsius, 0));
+    }
+    /// Above its rating nothing says how early a device may operate that does not hold out.
+    bool mayAtAnyTime() const { return !log_.holdsOut && found_.shareAbove > 0; }
+
+    QString currentSentence() const {
+        const QString length = spokenTime(found_.length - found_.gaps, words_);
+        const QString peak = amperesText(found_.peak);
+        if (!(found_.shareAbove > 0))
+            return tr("It went up to %1 and never above the rating of %2 in %3.")
+                .arg(peak, amperesText(log_.rated), length);
+        return tr("It went up to %1, %2 times the rating, and was above the rating for %3 of %4.")
+            .arg(peak, timesRated(), shareText(), length);
+    }
+
+    QString deviceSentence() const {
+        if (found_.latest)
+            return found_.earliest
+                       ? tr("The earliest sound %1 would have operated after %2, and every one after %3.")
+                             .arg(device_, spokenTime(*found_.earliest, words_),
+                                  spokenTime(*found_.latest, words_))
+                       : tr("Every sound %1 would have operated after %2.")
+                             .arg(device_, spokenTime(*found_.latest, words_));
+        if (mayAtAnyTime())
+            return tr("A sound %1 may have operated at any time above its rating, and need not have.")
+                .arg(device_);
+        if (found_.earliest)
+            return tr("The earliest sound %1 would have operated after %2; the latest need not have.")
+                .arg(device_, spokenTime(*found_.earliest, words_));
+        return tr("No sound %1 would have operated.").arg(device_);
+    }
+
+    QString earliestText() const {
+        if (mayAtAnyTime()) return tr("may have operated at any time");
+        return found_.earliest ? tr("would have operated after %1").arg(spokenTime(*found_.earliest, words_))
+                               : tr("would not have operated");
+    }
+
+    QString conductorSentence() const {
+        const Temperature peak = found_.conductor->peak, limit = log_.conductor->limit;
+        return (peak > limit ? tr("Conductors got as warm as %1 at most, more than the %2 that their "
+                                  "insulation bears.")
+                             : tr("Conductors got as warm as %1 at most; their insulation bears %2."))
+            .arg(degrees(peak), degrees(limit));
+    }
+
+    void addHeat(const overload::LoggedHeat& heat) {
+        add(tr("Conductors, warmest"), tr("%1 to %2, for insulation that bears %3")
+                                           .arg(words_.number(heat.leastPeak.base(), 0), degrees(heat.peak),
+                                                degrees(log_.conductor->limit)));
+        const QString least = words_.number(heat.leastAgeing, 2), most = words_.number(heat.mostAgeing, 2);
+        add(tr("Insulation ages, against its limit"),
+            least == most ? tr("%1 times (estimate)").arg(most)
+                          : tr("%1 to %2 times (estimate)").arg(least, most),
+            true);
+    }
+
+    const CircuitLog& log_;
+    const overload::LoggedAnswer& found_;
+    const Words& words_;
+    QString device_;
+    std::vector<OverloadFact> facts_;
+};
+
+} // namespace
+
+QString loggedSentences(const CircuitLog& log, const Words& words) {
+    return LoggedWords(log, words).sentences();
+}
+
+std::vector<OverloadFact> loggedFacts(const CircuitLog& log, const Words& words) {
+    return LoggedWords(log, words).facts();
+}
+
+} // namespace loopwright
