@@ -7,6 +7,8 @@
 #include "forms/frame/start_page.h"
 #include "forms/frame/work_area.h"
 #include "forms/look/style.h"
+#include "forms/overload/logged_part.h"
+#include "forms/overload/overload_page.h"
 #include "forms/places/go_to.h"
 #include "forms/reasons/reasons_panel.h"
 #include "forms/sheet/sheet_view.h"
@@ -86,6 +88,7 @@ MainWindow::MainWindow(const WindowSurroundings& surroundings)
     connect(desk_, &ReportDesk::said, this, &MainWindow::say);
     connect(area_, &WorkArea::visitWanted, this, [this](Id visit) { report(book_->showVisit(visit)); });
     connect(area_, &WorkArea::photoWanted, this, &MainWindow::addPicture);
+    connect(area_, &WorkArea::logWanted, this, &MainWindow::addLog);
 
     restoreGeometry(around_.settings.value(geometryKey).toByteArray());
     area_->restore(around_.settings);
@@ -309,6 +312,14 @@ void MainWindow::showSums() {
 void MainWindow::addPicture(Id observation) {
     const QString file = around_.questions.whichPicture(this);
     if (!file.isEmpty()) report(keepPicture(*book_, file, observation, around_.ids));
+}
+
+/// A refusal is said where the log would have been shown.
+void MainWindow::addLog(Id circuit) {
+    const QString file = around_.questions.whichLog(this);
+    if (file.isEmpty()) return;
+    if (const auto done = keepLog(*book_, file, circuit, around_.ids); !done)
+        area_->overload().logged().refuse(around_.appearance.words.sentence(done.error()));
 }
 
 void MainWindow::showBook() {

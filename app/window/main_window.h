@@ -55,6 +55,7 @@ class MainWindow final : public QMainWindow {
     void showSums();
     const RuleSet& rules() const;
     void addPicture(Id observation);
+    void addLog(Id circuit);
     void useBook(Workbook workbook);
     void closeBook();
     void showBook();

@@ -43,6 +43,10 @@ QString FileQuestions::whichPicture(QWidget* window) {
     return QFileDialog::getOpenFileName(window, tr("Add a picture"), {}, tr("Pictures (*.jpg *.jpeg *.png)"));
 }
 
+QString FileQuestions::whichLog(QWidget* window) {
+    return QFileDialog::getOpenFileName(window, tr("Take in a log"), {}, tr("Logs (*.csv *.txt *.tsv)"));
+}
+
 bool FileQuestions::whichPrinter(QWidget* window, QPrinter& printer, int pages) {
     QPrintDialog dialog(&printer, window);
     dialog.setMinMax(1, pages);

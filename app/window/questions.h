@@ -18,6 +18,7 @@ class Questions {
     virtual QString whichSiteFile(QWidget* window) = 0;
     virtual QString wherePdf(QWidget* window, const QString& suggestion) = 0;
     virtual QString whichPicture(QWidget* window) = 0;
+    virtual QString whichLog(QWidget* window) = 0;
     /// False: don't print. `pages` is how many there are.
     virtual bool whichPrinter(QWidget* window, QPrinter& printer, int pages) = 0;
 };
@@ -30,6 +31,7 @@ class FileQuestions final : public Questions {
     QString whichSiteFile(QWidget* window) override;
     QString wherePdf(QWidget* window, const QString& suggestion) override;
     QString whichPicture(QWidget* window) override;
+    QString whichLog(QWidget* window) override;
     bool whichPrinter(QWidget* window, QPrinter& printer, int pages) override;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/take_in.h"
 
+#include "core/overload/current_log.h"
 #include "forms/frame/change_label.h"
 
 #include <QCoreApplication>
@@ -68,6 +69,32 @@ tl::expected<void, Message> keepPicture(OpenBook& book, const QString& file, Id 
     if (!digest) return tl::unexpected(digest.error());
     const Photo photo{ids.next(), observation, *digest, mediaType, {}};
     return book.carryOut({addedLabel(utf8(QFileInfo(file).fileName())), {insertRecord(photo)}});
+}
+
+tl::expected<void, Message> keepLog(OpenBook& book, const QString& file, Id circuit, IdSource& ids) {
+    const QFileInfo info(file);
+    if (info.size() > static_cast<qint64>(overload::largestLog))
+        return tl::unexpected(Message{"log.too-large", {}});
+    const auto bytes = bytesOf(file);
+    if (!bytes) return tl::unexpected(Message{"sitefile.attachment-cannot-read", {utf8(file)}});
+    if (const auto read = overload::readCurrentLog(*bytes); !read) return tl::unexpected(read.error());
+    const std::string mediaType(overload::logMediaType);
+    const auto digest = book.keepAttachment(std::as_bytes(std::span(*bytes)), mediaType);
+    if (!digest) return tl::unexpected(digest.error());
+
+    const SiteView& view = *book.view();
+    Change change{addedLabel(utf8(info.fileName())), {}};
+    CircuitReading fresh{.id = {}, .visit = view.visit, .circuit = circuit};
+    const CircuitReading* reading =
+        findReading(view.installation.circuitReadings, view.visit, &CircuitReading::circuit, circuit);
+    if (!reading) {
+        fresh.id = ids.next();
+        change.edits.push_back(insertRecord(fresh));
+        reading = &fresh;
+    }
+    const CurrentLog log{ids.next(), reading->id, utf8(info.completeBaseName()), {}, *digest, mediaType, {}};
+    change.edits.push_back(insertRecord(log));
+    return book.carryOut(change);
 }
 
 } // namespace loopwright

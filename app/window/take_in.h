@@ -19,4 +19,8 @@ tl::expected<void, Message> keep(OpenBook& book, const SiteImport& site);
 /// Keeps a picture file with an observation.
 tl::expected<void, Message> keepPicture(OpenBook& book, const QString& file, Id observation, IdSource& ids);
 
+/// Keeps the file of a log with the circuit's readings in the visit that is shown; makes them where there are
+/// none. What cannot be read as a log is refused and not kept.
+tl::expected<void, Message> keepLog(OpenBook& book, const QString& file, Id circuit, IdSource& ids);
+
 } // namespace loopwright

@@ -6,22 +6,31 @@
 
 namespace loopwright {
 
-std::optional<CircuitLog> circuitLog(const Installation& installation, Id visit, Id circuit,
-                                     const ReferenceTables& tables, const RuleSet& rules,
-                                     const overload::LoggedChannel& channel) {
-    const auto logOf = [&](const CircuitContext& context) -> std::optional<CircuitLog> {
+tl::expected<CircuitLog, Message> circuitLog(const Installation& installation, Id visit, Id circuit,
+                                             const ReferenceTables& tables, const RuleSet& rules,
+                                             const overload::LoggedCurrents& log, std::string_view name) {
+    const overload::LoggedChannel* channel = overload::channelOf(log, name);
+    if (!channel) return tl::unexpected(Message{"log.no-such-channel", {std::string(name)}});
+    const auto askedOf = [&](const CircuitContext& context) -> std::optional<CircuitLog> {
         const auto question = loggedQuestion(context);
         if (!question) return std::nullopt;
-        CircuitLog log{overload::answerLogged(*question, channel),
-                       question->rated,
-                       question->device.holdsOut(),
-                       question->conductor,
-                       {}};
-        log.picture = overload::logPicture(*question, channel, log.found);
-        log.picture.device = deviceWord(context.family).key;
-        return log;
+        CircuitLog asked{overload::answerLogged(*question, *channel),
+                         question->rated,
+                         question->device.holdsOut(),
+                         question->conductor,
+                         {}};
+        asked.picture = overload::logPicture(*question, *channel, asked.found);
+        asked.picture.device = deviceWord(context.family).key;
+        return asked;
     };
-    return inCircuit(installation, visit, circuit, tables, rules, logOf);
+    auto asked = inCircuit(installation, visit, circuit, tables, rules, askedOf);
+    if (!asked) return tl::unexpected(Message{"log.no-device", {}});
+    return std::move(*asked);
+}
+
+tl::expected<overload::LoggedCurrents, Message> readKeptLog(std::optional<std::string_view> bytes) {
+    if (!bytes) return tl::unexpected(Message{"log.not-kept", {}});
+    return overload::readCurrentLog(*bytes);
 }
 
 std::vector<const CurrentLog*> logsOf(const Installation& installation, Id visit, Id circuit) {

@@ -16,10 +16,15 @@ struct CircuitLog {
     overload::LogPicture picture;
 };
 
-/// Nothing where the device is not known well enough, or the visit or circuit is not there.
-std::optional<CircuitLog> circuitLog(const Installation& installation, Id visit, Id circuit,
-                                     const ReferenceTables& tables, const RuleSet& rules,
-                                     const overload::LoggedChannel& channel);
+/// Asks one channel of a log, the first where the name is empty. The refusal says that there is none of that
+/// name, or that the circuit's device is not known well enough.
+tl::expected<CircuitLog, Message> circuitLog(const Installation& installation, Id visit, Id circuit,
+                                             const ReferenceTables& tables, const RuleSet& rules,
+                                             const overload::LoggedCurrents& log, std::string_view channel);
+
+/// Reads a log by its bytes as they are kept; nothing stands for bytes that are not at hand, which is refused
+/// as what cannot be read is.
+tl::expected<overload::LoggedCurrents, Message> readKeptLog(std::optional<std::string_view> bytes);
 
 /// The logs of a circuit in a visit, in the order in which they were added.
 std::vector<const CurrentLog*> logsOf(const Installation& installation, Id visit, Id circuit);

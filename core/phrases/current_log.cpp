@@ -3,7 +3,7 @@
 
 #include <array>
 
-/// Why a log of a current was not read.
+/// Why a log of a current was not read, or says nothing about a circuit.
 namespace loopwright::phrase_tables {
 namespace {
 
@@ -40,6 +40,17 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Line {0} holds a number in column {1} that no current can be. Give "
                                         "r.m.s. amperes, zero or more."),
            "line, column"},
+    Phrase{
+        "log.not-kept",
+        LOOPWRIGHT_PHRASE("Phrases", "The log is not in the workbook. Remove it here and take it in again."),
+        ""},
+    Phrase{"log.no-such-channel",
+           LOOPWRIGHT_PHRASE("Phrases", "The log has no column called “{0}”. Choose another channel."),
+           "channel"},
+    Phrase{"log.no-device",
+           LOOPWRIGHT_PHRASE("Phrases", "What the current did depends on the device. Record the circuit's "
+                                        "device and its rated current."),
+           ""},
 };
 
 } // namespace

@@ -9,6 +9,7 @@
 #include "forms/inspection/inspection_page.h"
 #include "forms/inspection/inspection_view.h"
 #include "forms/observations/observation_strip.h"
+#include "forms/overload/logged_part.h"
 #include "forms/overload/overload_page.h"
 #include "forms/places/places_panel.h"
 #include "forms/reasons/reasons_panel.h"
@@ -121,6 +122,9 @@ void WorkArea::connectParts() {
     connect(inspection_, &InspectionPage::described, status_, &StatusLine::describeCell);
     connect(inspection_, &InspectionPage::left, this, &WorkArea::toSheet);
     connect(overload_, &OverloadPage::left, this, &WorkArea::toSheet);
+    connect(&overload_->logged(), &LoggedPart::logWanted, this, &WorkArea::logWanted);
+    connect(&overload_->logged(), &LoggedPart::openWanted, this,
+            [this](const Id& log) { openForm(RecordKind::CurrentLog, log); });
     connect(strip_, &ObservationStrip::openWanted, this,
             [this](Id observation) { openForm(RecordKind::Observation, observation); });
     connect(strip_, &ObservationStrip::noteWanted, this, &WorkArea::noteObservation);

@@ -71,6 +71,7 @@ class WorkArea final : public QWidget {
   signals:
     void visitWanted(const loopwright::Id& visit);
     void photoWanted(const loopwright::Id& observation);
+    void logWanted(const loopwright::Id& circuit);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -4,6 +4,7 @@
 #include "core/assess/circuit_overload.h"
 #include "forms/frame/labels.h"
 #include "forms/overload/fact_table.h"
+#include "forms/overload/logged_part.h"
 #include "forms/overload/remedy_list.h"
 #include "forms/overload/trial_panel.h"
 #include "forms/overload/verdict_plate.h"
@@ -38,6 +39,7 @@ OverloadPage::OverloadPage(const Appearance& appearance, ChangeDoor door, QWidge
   , heatReading_(new RoleLabel(appearance, ScreenText::Note, &Look::inkSoft))
   , meanwhile_(new FactTable(appearance))
   , remedies_(new RemedyList(appearance))
+  , logged_(new LoggedPart(appearance, door))
   , trial_(new TrialPanel(appearance, std::move(door)))
   , room_(new QScrollArea) {
     room_->setWidget(makeSheet());
@@ -82,6 +84,10 @@ QWidget* OverloadPage::makeSheet() {
     answers->addWidget(titled(tr("What would put it right"), {}, remedies_), 1);
     below->addLayout(answers);
     column->addWidget(pictures_);
+    column->addWidget(titled(tr("Logged current"),
+                             tr("What a logger wrote, in place of the duty: the same devices and conductors, "
+                                "from cold."),
+                             logged_));
     column->addWidget(
         titled(tr("What if"), tr("On a copy: change the load, its duty, the device or the wiring."), trial_));
     column->addStretch(1);
@@ -121,6 +127,7 @@ void OverloadPage::show(const SiteViewPtr& view, Id circuit) {
     showPictures(*view);
     remedies_->show(view->installation, loopwright::remedies(view->installation, view->visit, circuit,
                                                              *view->tables, *view->rules));
+    logged_->show(view, circuit);
     trial_->show(view, circuit);
 }
 

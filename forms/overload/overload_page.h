@@ -11,6 +11,7 @@ class QScrollArea;
 namespace loopwright {
 
 class FactTable;
+class LoggedPart;
 class PlotView;
 class RemedyList;
 class RoleLabel;
@@ -18,7 +19,8 @@ class TrialPanel;
 class VerdictPlate;
 
 /// One circuit's load over time: what the findings say of it, when a sound device would operate, how warm
-/// things get, what is so meanwhile, what would put it right, and what any other change would do.
+/// things get, what is so meanwhile, what would put it right, what was logged, and what any other change
+/// would do.
 class OverloadPage final : public RoleFrame {
     Q_OBJECT
   public:
@@ -33,6 +35,7 @@ class OverloadPage final : public RoleFrame {
     PlotView& heat() { return *heat_; }
     RemedyList& remedies() { return *remedies_; }
     TrialPanel& trial() { return *trial_; }
+    LoggedPart& logged() { return *logged_; }
 
   signals:
     void left(); ///< Esc
@@ -58,6 +61,7 @@ class OverloadPage final : public RoleFrame {
     RoleLabel* heatReading_;
     FactTable* meanwhile_;
     RemedyList* remedies_;
+    LoggedPart* logged_;
     TrialPanel* trial_;
     QWidget* pictures_ = nullptr; ///< and what stands below; away where nothing can be drawn
     QScrollArea* room_;

@@ -37,12 +37,13 @@ inline const QString demoFile = QStringLiteral(LOOPWRIGHT_SOURCE_DIR "/resources
 
 /// Answers in the place of the system's dialogs.
 struct Answers final : Questions {
-    QString book, newBook, siteFile, pdf, picture;
+    QString book, newBook, siteFile, pdf, picture, log;
     QString whichBook(QWidget*) override { return book; }
     QString whereNewBook(QWidget*) override { return newBook; }
     QString whichSiteFile(QWidget*) override { return siteFile; }
     QString wherePdf(QWidget*, const QString&) override { return pdf; }
     QString whichPicture(QWidget*) override { return picture; }
+    QString whichLog(QWidget*) override { return log; }
     bool whichPrinter(QWidget*, QPrinter&, int) override { return false; }
 };
 
