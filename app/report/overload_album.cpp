@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report/overload_album.h"
 
+#include "core/assess/circuit_log.h"
 #include "core/assess/circuit_overload.h"
 #include "forms/plots/heat_plot.h"
+#include "forms/plots/log_plot.h"
 #include "forms/plots/time_current_plot.h"
+#include "forms/words/logged_words.h"
 
 #include <qcustomplot.h>
 
@@ -49,11 +52,31 @@ QPicture drawn(Draw draw, const Picture& picture, const PlotStyle& style, const 
     return recorded(plot, size);
 }
 
+LogSheet sheetOf(const ReportInput& input, Id circuit, const CurrentLog& log, const PlotStyle& style,
+                 const QSizeF& size) {
+    LogSheet sheet;
+    sheet.name = text(log.name);
+    const auto bytes = input.attachments ? input.attachments(log.digest) : std::nullopt;
+    const auto read = readKeptLog(bytes ? std::optional<std::string_view>(*bytes) : std::nullopt);
+    const auto found = read ? circuitLog(input.installation, input.assessment.visit, circuit, input.tables,
+                                         input.rules, *read, log.channel)
+                            : tl::unexpected(read.error());
+    if (!found) {
+        sheet.said = input.words.sentence(found.error());
+        return sheet;
+    }
+    sheet.said = loggedSentences(*found, input.words);
+    sheet.facts = loggedFacts(*found, input.words);
+    sheet.picture = drawn(drawLog, found->picture, style, size);
+    return sheet;
+}
+
 } // namespace
 
-OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size)
+OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size, const QSizeF& logSize)
   : sheets_(told(input.assessment))
-  , size_(size) {
+  , size_(size)
+  , logSize_(logSize) {
     const PlotStyle style = paperPlotStyle(input.words);
     const Id visit = input.assessment.visit;
     std::erase_if(sheets_, [&](OverloadSheet& sheet) {
@@ -64,6 +87,8 @@ OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size)
         sheet.remedies = remedies(input.installation, visit, sheet.circuit, input.tables, input.rules);
         sheet.band = drawn(drawTimeCurrent, overload->band, style, size);
         sheet.heat = drawn(drawHeat, overload->heat, style, size);
+        for (const CurrentLog* log : logsOf(input.installation, visit, sheet.circuit))
+            sheet.logs.push_back(sheetOf(input, sheet.circuit, *log, style, logSize));
         return false;
     });
 }

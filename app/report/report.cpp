@@ -73,10 +73,12 @@ Report composeReport(const ReportInput& input) {
 
     PageIndex pages;
     const PhotoAlbum album(input.attachments);
-    // Half the width of a page, a little higher than wide, in pixels of 1/96 inch.
+    // Half the width of a page, a little higher than wide, in pixels of 1/96 inch; logs the whole width.
     constexpr double pixelsPerMm = 96 / 25.4, plotShape = 1.02;
     const double plotWidth = columnWidth / mm * pixelsPerMm;
-    const OverloadAlbum overloads(input, {plotWidth, plotWidth * plotShape});
+    const QSizeF plot(plotWidth, plotWidth * plotShape);
+    const OverloadAlbum overloads(input, plot,
+                                  {(2 * columnWidth + columnGap) / mm * pixelsPerMm, plot.height()});
     const Composing composing{input, *visit, type, album, overloads, pages};
     Manuscript manuscript;
     std::vector<PagePlan> plans;

@@ -37,6 +37,8 @@ class OverloadPart {
             3 * mm, Keep::WithNext);
         flow.add(pictures(), small, Keep::WithNext);
         flow.add(sideBySide(facts(), remedies()), 3 * mm);
+        for (const LogSheet& log : sheet_.logs)
+            writeLog(log, flow);
     }
 
   private:
@@ -84,9 +86,33 @@ class OverloadPart {
         return box;
     }
 
+    void writeLog(const LogSheet& log, Flow& flow) const {
+        Stack head =
+            composing_.type.paragraph(tr("Logged current: %1").arg(log.name), style::strong, width());
+        append(head, composing_.type.paragraph(log.said, style::body, width()));
+        const bool isShown = !log.facts.empty();
+        flow.add(joined(head), 5 * mm, isShown ? Keep::WithNext : Keep::Free);
+        if (!isShown) return;
+        const QSizeF& size = composing_.overloads.logSize();
+        const double across = 2 * columnWidth + columnGap, height = across * size.height() / size.width();
+        Box picture{across, height, {}};
+        picture.add(PlotInk{QRectF(0, 0, across, height), size, log.picture});
+        flow.add(picture, small, Keep::WithNext);
+        const auto half = static_cast<std::ptrdiff_t>((log.facts.size() + 1) / 2);
+        flow.add(sideBySide(rows({log.facts.begin(), log.facts.begin() + half}),
+                            rows({log.facts.begin() + half, log.facts.end()})),
+                 small);
+    }
+
     Stack facts() const {
         Stack stack{titled(tr("What it does meanwhile"), {})};
-        for (const OverloadFact& fact : sheet_.facts)
+        append(stack, rows(sheet_.facts));
+        return stack;
+    }
+
+    Stack rows(const std::vector<OverloadFact>& facts) const {
+        Stack stack;
+        for (const OverloadFact& fact : facts)
             stack.push_back(ruled(fact.what, fact.isAssumed ? QStringLiteral("~ ") + fact.said : fact.said));
         return stack;
     }
