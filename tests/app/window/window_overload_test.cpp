@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/overload/log_card.h"
+#include "forms/overload/logged_part.h"
 #include "forms/overload/overload_page.h"
 #include "forms/overload/remedy_list.h"
 #include "forms/overload/shift_table.h"
@@ -7,6 +9,7 @@
 #include "forms/records/field_editor.h"
 #include "tests/app/window/window_fixture.h"
 
+#include <QComboBox>
 #include <QPushButton>
 #include <QScrollArea>
 
@@ -115,6 +118,122 @@ TEST_F(WindowOverload, TriesAFigureThatIsTyped) {
     emit load->entered(QStringLiteral("6"));
     ASSERT_EQ(trial().change().edits.size(), 1U) << "the same figure again replaces the one before";
     EXPECT_EQ(trial().change().edits.front().values.size(), 1U);
+}
+
+class WindowLogs : public WindowOverload {
+  protected:
+    LoggedPart& logged() { return page().logged(); }
+    /// Makes it the file that the person chooses next.
+    void choose(const char* name, const QByteArray& bytes) {
+        answers.log = folder.filePath(QString::fromLatin1(name));
+        QFile file(answers.log);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        ASSERT_EQ(file.write(bytes), bytes.size());
+    }
+    void takeIn() {
+        QTest::mouseClick(&logged().takeInButton(), Qt::LeftButton);
+        QCoreApplication::processEvents();
+    }
+    /// A circuit that nothing has been logged of.
+    Id unlogged() const {
+        const CircuitReading* logged = find(site().circuitReadings, site().currentLogs.at(0).reading);
+        for (const Finding& finding : window.book()->view()->assessment.findings)
+            if (finding.check == "hidden-overload" && finding.verdict == Verdict::Fails &&
+                finding.subject.kind == RecordKind::Circuit && finding.subject.id != logged->circuit)
+                return finding.subject.id;
+        ADD_FAILURE() << "the demo has no other circuit that fails";
+        return {};
+    }
+};
+
+TEST_F(WindowLogs, TheDemosLogIsShownAndSaysWhatItFound) {
+    openDemo();
+    const CircuitReading* reading = find(site().circuitReadings, site().currentLogs.at(0).reading);
+    openPage(reading->circuit);
+    ASSERT_EQ(logged().cards().size(), 1U);
+    LogCard& card = *logged().cards().front();
+    EXPECT_TRUE(card.plot().isVisibleTo(&page()));
+    EXPECT_EQ(card.channels().currentText(), QStringLiteral("line [A]"));
+    const QString said = page().spoken();
+    for (const char* part :
+         {"A day of firing", "times the rating", "as warm as", "Nothing was logged for 28"})
+        EXPECT_TRUE(said.contains(QString::fromLatin1(part))) << part << " in " << qPrintable(said);
+    QString read;
+    QObject::connect(&card.plot(), &PlotView::pointedAt, [&](const QString& words) { read = words; });
+    auto* room = page().findChild<QScrollArea*>();
+    room->ensureWidgetVisible(&logged(), 0, 0);
+    QCoreApplication::processEvents();
+    QTest::mouseMove(&card.plot(), card.plot().axisRect(0)->rect().center());
+    EXPECT_TRUE(read.contains(QStringLiteral("conductor"))) << qPrintable(read);
+    picture("window-logged-current.png");
+}
+
+TEST_F(WindowLogs, TakesInALogAndTakesItBack) {
+    openDemo();
+    const Id circuit = unlogged();
+    openPage(circuit);
+    const Installation before = site();
+    choose("Forge, one morning.csv", "time_s;I1 [A];I2 [A]\n0;65;1\n60;65;2\n120;64;1\n180;0;1\n");
+    takeIn();
+    ASSERT_EQ(logged().cards().size(), 1U);
+    ASSERT_EQ(site().currentLogs.size(), before.currentLogs.size() + 1);
+    EXPECT_EQ(site().currentLogs.back().name, "Forge, one morning");
+    EXPECT_TRUE(page().spoken().contains(QStringLiteral("It went up to 65.0\u00a0A")))
+        << qPrintable(page().spoken());
+    EXPECT_EQ(inFile(), site()) << "what was taken in is in the file";
+
+    QComboBox& channels = logged().cards().front()->channels();
+    ASSERT_EQ(channels.count(), 2);
+    channels.setCurrentIndex(1);
+    emit channels.activated(1);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(site().currentLogs.back().channel, "I2 [A]");
+    EXPECT_TRUE(page().spoken().contains(QStringLiteral("It went up to 2.0\u00a0A")))
+        << qPrintable(page().spoken());
+
+    QTest::mouseClick(&logged().cards().front()->removeButton(), Qt::LeftButton);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(logged().cards().size(), 0U);
+    for (int step = 0; step < 3; ++step)
+        window.action(ActionId::Undo).trigger();
+    EXPECT_EQ(site(), before) << "removing, the channel and the log, a step of Undo each";
+}
+
+TEST_F(WindowLogs, ABadFileSaysWhyAndChangesNothing) {
+    openDemo();
+    openPage(unlogged());
+    const Installation before = site();
+    choose("backwards.csv", "0;5\n10;5\n5;5\n");
+    takeIn();
+    EXPECT_TRUE(page().spoken().contains(QStringLiteral("In line 3 time does not go on.")))
+        << qPrintable(page().spoken());
+    EXPECT_TRUE(logged().cards().empty());
+    EXPECT_EQ(site(), before);
+    EXPECT_EQ(inFile(), before);
+    answers.log = folder.filePath(QStringLiteral("away.csv"));
+    takeIn();
+    EXPECT_TRUE(page().spoken().contains(QStringLiteral("away.csv cannot be read.")))
+        << qPrintable(page().spoken());
+    answers.log.clear();
+    takeIn();
+    EXPECT_EQ(site(), before) << "the person thought better of it";
+}
+
+TEST_F(WindowLogs, ThoseOfAnIssuedVisitStayAsTheyAre) {
+    openDemo();
+    const CurrentLog log = site().currentLogs.at(0);
+    const Id circuit = find(site().circuitReadings, log.reading)->circuit;
+    const Id visit = window.book()->view()->visit;
+    auto other = Workbook::open(answers.newBook.toStdString(), {{"office"}, clock, ids});
+    ASSERT_TRUE(other);
+    ASSERT_TRUE(other->commit({Message{"change.added", {std::string("seal")}},
+                               {setField(RecordKind::Visit, visit, "state", "issued")}}));
+    ASSERT_TRUE(window.openBook(answers.newBook));
+    emit window.area().visitWanted(visit);
+    openPage(circuit);
+    EXPECT_FALSE(logged().takeInButton().isEnabled());
+    ASSERT_EQ(logged().cards().size(), 1U);
+    EXPECT_FALSE(logged().cards().front()->removeButton().isEnabled());
 }
 
 } // namespace

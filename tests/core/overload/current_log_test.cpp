@@ -73,6 +73,10 @@ TEST(CurrentLog, GapsAreNoCurrentAndAreCounted) {
     EXPECT_EQ(first.gaps, seconds(1 + 99)) << "an empty cell, and a step a hundred times the usual one";
     EXPECT_EQ(first.amperes, (std::vector<double>{5, 5, 0, 5, 5, 0, 5, 5}));
     EXPECT_EQ(first.seconds[5], 5);
+    EXPECT_EQ(first.gapsApart, (std::vector<LoggedChannel::Gap>{{2, 3}, {5, 104}}));
+    EXPECT_EQ(logOf("0;5;1\n1;;1\n2;;1\n3;5;1\n").channels[0].gapsApart,
+              (std::vector<LoggedChannel::Gap>{{1, 3}}))
+        << "one gap, however many cells are empty";
     EXPECT_EQ(log.channels[1].gaps, seconds(99));
 }
 

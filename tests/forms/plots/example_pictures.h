@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/overload/log_picture.h"
 #include "core/overload/pictures.h"
 
 #include <cmath>
@@ -47,6 +48,33 @@ inline overload::HeatPicture kilnDuty() {
     }
     for (int hour = 0; hour < 4; ++hour)
         picture.runs.push_back({hours(hour), hours(hour) + minutes(25)});
+    return picture;
+}
+
+/// Four hours in columns of half a minute, half an hour of it not logged.
+inline overload::LogPicture kilnLog() {
+    overload::LogPicture picture;
+    picture.device = "check.word.fuse";
+    picture.rated = amperes(30);
+    picture.limit = celsius(70);
+    double conductor = 40, early = 0, late = 0;
+    for (int half = 0; half < 480; ++half) {
+        const bool on = half % 120 < 50;
+        conductor += ((on ? 93 : 40) - conductor) * (1 - std::exp(-0.5 / 6.5));
+        early += ((on ? 1.44 : 0) - early) * (1 - std::exp(-0.5 / 22));
+        late += ((on ? 0.86 : 0) - late) * (1 - std::exp(-0.5 / 66));
+        overload::LogPicture::Column column;
+        column.from = minutes(half * 0.5);
+        column.to = minutes((half + 1) * 0.5);
+        column.isLogged = half < 300 || half >= 360;
+        column.most = amperes(on ? 42.1 : 0.4);
+        column.least = amperes(on && half % 7 > 0 ? 41.2 : 0.4);
+        column.conductor = celsius(conductor);
+        if (!picture.earliestOperated) column.earliest = early;
+        column.latest = late;
+        if (early >= 1 && !picture.earliestOperated) picture.earliestOperated = column.to;
+        picture.columns.push_back(column);
+    }
     return picture;
 }
 

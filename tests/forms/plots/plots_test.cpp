@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/plots/heat_plot.h"
+#include "forms/plots/log_plot.h"
 #include "forms/plots/plot_view.h"
 #include "forms/plots/time_current_plot.h"
 #include "tests/forms/plots/example_pictures.h"
@@ -50,6 +51,12 @@ TEST(Plots, AreDrawnInEveryLook) {
         EXPECT_GT(pixelsOf(heatImage, look->accentWash), 5000) << "while it runs, " << name;
         keep(bandImage, (std::string("plot-band-") + name + ".png").c_str());
         keep(heatImage, (std::string("plot-heat-") + name + ".png").c_str());
+        PlotView log(appearance);
+        log.show(test::kilnLog());
+        log.resize(700, 400);
+        const QImage logImage = log.grab().toImage();
+        EXPECT_GT(pixelsOf(logImage, look->accent), 300) << "the logged current, " << name;
+        keep(logImage, (std::string("plot-log-") + name + ".png").c_str());
     }
 }
 
@@ -72,20 +79,35 @@ TEST(Plots, ReadTheHeatInWords) {
     EXPECT_EQ(readHeat(test::kilnDuty(), hours(9), words()), QString()) << "nothing is known there";
 }
 
+TEST(Plots, ReadTheLogInWords) {
+    const overload::LogPicture picture = test::kilnLog();
+    const QString read = readLog(picture, minutes(10.25), words());
+    EXPECT_TRUE(read.contains(QStringLiteral(": 41.2 to 42.1\u00a0A; conductor "))) << qPrintable(read);
+    EXPECT_TRUE(readLog(picture, minutes(40.25), words()).contains(QStringLiteral(": 0.4\u00a0A; ")))
+        << qPrintable(readLog(picture, minutes(40.25), words()));
+    EXPECT_TRUE(readLog(picture, minutes(165), words()).contains(QStringLiteral(": nothing logged; ")))
+        << qPrintable(readLog(picture, minutes(165), words()));
+    EXPECT_TRUE(
+        readLog(picture, minutes(230), words()).contains(QStringLiteral("earliest fuse operated, latest 0.")))
+        << qPrintable(readLog(picture, minutes(230), words()));
+    EXPECT_EQ(readLog(picture, hours(9), words()), QString()) << "nothing is known there";
+}
+
 TEST(Plots, AreRecordedAsVectorsForPaper) {
     const PlotStyle style = paperPlotStyle(words());
-    QImage page(840, 420, QImage::Format_RGB32);
+    QImage page(840, 840, QImage::Format_RGB32);
     page.fill(Qt::white);
     QPainter painter(&page);
-    const auto put = [&](const auto& picture, auto draw, int x) {
+    const auto put = [&](const auto& picture, auto draw, const QRect& place) {
         QCustomPlot plot;
         draw(plot, picture, style);
-        const QPicture recording = recorded(plot, {410, 400});
+        const QPicture recording = recorded(plot, place.size());
         EXPECT_EQ(recording.boundingRect().isEmpty(), false);
-        painter.drawPicture(x, 10, recording);
+        painter.drawPicture(place.topLeft(), recording);
     };
-    put(test::kilnOnFuse(), drawTimeCurrent, 5);
-    put(test::kilnDuty(), drawHeat, 425);
+    put(test::kilnOnFuse(), drawTimeCurrent, {5, 10, 410, 400});
+    put(test::kilnDuty(), drawHeat, {425, 10, 410, 400});
+    put(test::kilnLog(), drawLog, {5, 430, 830, 400});
     painter.end();
     const QImage grey = page.convertToFormat(QImage::Format_Grayscale8);
     keep(grey, "plots-paper-grey.png");
