@@ -135,7 +135,8 @@ class Reader {
             places_.push_back(cell);
             std::string name(nameOf(cell));
             if (name.empty()) name = std::to_string(places_.size());
-            columns_.push_back({name, factorIn(name, {{"mA", 1e-3}, {"kA", 1e3}}), {}});
+            const double factor = factorIn(name, {{"mA", 1e-3}, {"kA", 1e3}});
+            columns_.push_back({distinct(std::move(name)), factor, {}});
         }
     }
 
@@ -161,6 +162,14 @@ class Reader {
     }
 
   private:
+    /// The name, or with a number behind it where a column bears it already: a line of units may name all.
+    std::string distinct(std::string name) const {
+        const std::string plain = name;
+        const auto isTaken = [&](const Column& column) { return column.name == name; };
+        for (int number = 2; std::ranges::any_of(columns_, isTaken); ++number)
+            name = plain + " (" + std::to_string(number) + ")";
+        return name;
+    }
     tl::expected<void, Message> takeTime(double time, std::size_t number) {
         constexpr double day = 86400;
         time += midnights_ * day;

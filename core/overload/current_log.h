@@ -27,7 +27,7 @@ struct LoggedChannel {
     std::vector<double> amperes; ///< as many; finite, not negative
     Time lastStep;
     Time gaps;                  ///< together
-    std::vector<Gap> gapsApart; ///< in order, none touching the next; each begins and ends with a sample
+    std::vector<Gap> gapsApart; ///< in order, none touching the next; each begins with a sample
 };
 
 /// All that was read from one log.

@@ -65,6 +65,12 @@ TEST(CurrentLog, TakesEveryChannelAndItsName) {
     EXPECT_EQ(log.channels[1].name, "L2");
     EXPECT_EQ(log.channels[1].amperes, (std::vector<double>{4, 5, 6}));
     EXPECT_EQ(logOf("0;1;2\n1;1;2\n").channels[1].name, "2");
+    const LoggedCurrents units = logOf("s;A;A\n0;1;2\n1;1;2\n");
+    EXPECT_EQ(units.channels[0].name, "A");
+    EXPECT_EQ(units.channels[1].name, "A (2)") << "two of a name could not be chosen between";
+    EXPECT_EQ(channelOf(units, "A (2)"), &units.channels[1]);
+    EXPECT_EQ(channelOf(units, ""), &units.channels[0]);
+    EXPECT_EQ(channelOf(units, "B"), nullptr);
 }
 
 TEST(CurrentLog, GapsAreNoCurrentAndAreCounted) {
