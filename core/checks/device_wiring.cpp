@@ -7,7 +7,8 @@
 namespace loopwright {
 namespace {
 
-/// A ring is fed from both ends, so its legs may be smaller than the device: I_n ≤ 32 A and I_z ≥ 20 A.
+/// A ring is fed from both ends, so its legs may be smaller than the device: I_n ≤ 32 A, S ≥ 2.5 mm2 and
+/// I_z ≥ 20 A.
 Finding ringAllowance(const CircuitContext& context, Current rated, Current capacity, Worksheet& sheet) {
     const RuleSet& rules = context.rules;
     sheet.formula("I_n ≤ I_r, I_z ≥ I_z,min");
@@ -24,6 +25,17 @@ Finding ringAllowance(const CircuitContext& context, Current rated, Current capa
         sheet.phrase(Verdict::Fails, "check.device-wiring.fails-ring-device");
         return sheet.conclude(deviceWord(context.family), measure(rated, units::ampere),
                               measure(rules.ringRatedCurrent, units::ampere));
+    }
+    const auto size = usable(context.circuit.wiring.lineSize);
+    if (size && *size < rules.ringLeastSize) {
+        sheet.show([&] {
+            return ruleTerm("S_min", rules.ringLeastSize, units::squareMillimetre,
+                            rules.sourceOf("ringLeastSize_mm2"));
+        });
+        sheet.compareRatings(Relation::AtLeast, "S", *size, rules.ringLeastSize, units::squareMillimetre);
+        sheet.phrase(Verdict::Fails, "check.device-wiring.fails-ring-size");
+        return sheet.conclude(measure(*size, units::squareMillimetre),
+                              measure(rules.ringLeastSize, units::squareMillimetre));
     }
     sheet.compare(Relation::AtLeast, "I_z", Figure<Current>{capacity},
                   Figure<Current>{rules.ringLeastCapacity}, units::ampere);

@@ -191,7 +191,7 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
     if (!asked) return std::nullopt;
     overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt};
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
-        question.conductor = conductorOf(context, *capacity, scratch);
+        question.conductor = conductorOf(context, *capacity, true, scratch);
     return question;
 }
 

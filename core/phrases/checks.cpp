@@ -48,6 +48,10 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases",
                              "A leg of the ring may carry only just enough: {0}; at least {1} is needed."),
            "capacity, least capacity"},
+    Phrase{"check.device-wiring.fails-ring-size",
+           LOOPWRIGHT_PHRASE("Phrases", "The ring’s conductors are {0}; a ring of this device asks for {1}. "
+                                        "Fit a smaller device or larger wiring."),
+           "size, size"},
     Phrase{"check.device-wiring.fails-ring",
            LOOPWRIGHT_PHRASE("Phrases", "A leg of the ring may carry {0}; at least {1} is needed. Remove "
                                         "what limits it, or fit a smaller device."),

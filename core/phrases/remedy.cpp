@@ -26,6 +26,14 @@ constexpr std::array table{
     Phrase{"remedy.device-and-conductor",
            LOOPWRIGHT_PHRASE("Phrases", "Fit another device and larger line conductors: {0}, {1}; {2}."),
            "family, rating, size"},
+    Phrase{"remedy.larger-cable",
+           LOOPWRIGHT_PHRASE("Phrases", "Fit a larger cable: {0}, its protective conductor {1}."),
+           "size, size"},
+    Phrase{"remedy.device-and-cable",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Fit another device and a larger cable: {0}, {1}; {2}, its protective "
+                             "conductor {3}."),
+           "family, rating, size, size"},
     Phrase{"remedy.advice",
            LOOPWRIGHT_PHRASE("Phrases", "Advice for a competent person. Local rules and the actual site "
                                         "decide; prove dead before work, and test after it."),

@@ -85,9 +85,11 @@ class Finder {
 
     /// What cannot be told stays so, but a device is chosen only where everything about it is known.
     static bool isInTheWay(RemedyKind kind, const CheckShift& shift) {
+        const bool fitsADevice = kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
+        // What its plate will say is not known yet, and told as still to be found out.
+        if (fitsADevice && shift.check == "breaking-capacity" && !isKnown(shift.after)) return false;
         if (shift.isWorse()) return true;
         if (!isSettled(shift.check)) return false;
-        const bool fitsADevice = kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
         return fails(shift.after) || (fitsADevice && !isKnown(shift.after));
     }
     bool isWorthTaking(RemedyKind kind, const Change& change) const {
@@ -169,6 +171,15 @@ class Finder {
         return {{Edit::Step::Set, RecordKind::Circuit, id_, std::move(values)}};
     }
 
+    Message labelOf(RemedyKind kind, const DeviceFamily& family, Current rated, const Wiring& wiring) const {
+        std::vector<Argument> said{family.label, measure(rated, units::ampere)};
+        if (kind == RemedyKind::OtherDevice) return {"remedy.other-device", std::move(said)};
+        const bool cable = isCable(wiring);
+        for (Argument& size : sizesOf(wiring, cable))
+            said.push_back(std::move(size));
+        return {cable ? "remedy.device-and-cable" : "remedy.device-and-conductor", std::move(said)};
+    }
+
     /// The smallest rating that carries the load and that the wiring carries, of the first family that has
     /// one. `wired` are the edits that make `wiring`.
     bool otherDevice(const Wiring& wiring, RemedyKind kind, const std::vector<Edit>& wired = {}) {
@@ -179,12 +190,7 @@ class Finder {
                 if (isSame || rated < load_->load.peak) continue;
                 Change change{{}, fitted(*family, rated)};
                 change.edits.insert(change.edits.end(), wired.begin(), wired.end());
-                change.label =
-                    kind == RemedyKind::OtherDevice
-                        ? Message{"remedy.other-device", {family->label, measure(rated, units::ampere)}}
-                        : Message{"remedy.device-and-conductor",
-                                  {family->label, measure(rated, units::ampere),
-                                   measure(wiring.lineSize.value, units::squareMillimetre)}};
+                change.label = labelOf(kind, *family, rated, wiring);
                 if (offer(kind, std::move(change))) return true;
                 // The next rating is larger still; one that does not pass because of the wiring never will.
                 if (capacity_ && wired.empty() && rated > *capacity_ / legShare(rules_, circuit_)) break;
@@ -221,21 +227,59 @@ class Finder {
         return index < load_->pieces.size() ? load_->pieces[index] : overload::Piece{};
     }
 
+    /// The wiring with larger line conductors. Where the protective conductor lies in the same cable it keeps
+    /// its proportion, up to the next standard size.
+    Wiring enlarged(CrossSection line) const {
+        const auto sized = [](CrossSection size) {
+            return Entry<CrossSection>::of(size, decimalsOf(size), Origin::Typed);
+        };
+        Wiring wiring = circuit_.wiring;
+        wiring.lineSize = sized(line);
+        const auto before = usable(circuit_.wiring.lineSize),
+                   protective = usable(circuit_.wiring.protectiveSize);
+        if (!before || !protective || wiring.protectiveConductor != ProtectiveConductor::InCable)
+            return wiring;
+        for (const CrossSection size : tables_.standardSizes(wiring.material))
+            if (size >= *protective * (line / *before)) {
+                wiring.protectiveSize = sized(size);
+                break;
+            }
+        return wiring;
+    }
+    /// The edits that make it.
+    std::vector<Edit> wired(const Wiring& wiring) const {
+        std::vector<Edit::Value> values{{"wiring.lineSize_mm2", sizeText(wiring.lineSize)}};
+        if (wiring.protectiveSize != circuit_.wiring.protectiveSize)
+            values.push_back({"wiring.protectiveSize_mm2", sizeText(wiring.protectiveSize)});
+        return {{Edit::Step::Set, RecordKind::Circuit, id_, std::move(values)}};
+    }
+    static std::string sizeText(const Entry<CrossSection>& size) {
+        return formatEntry(toText(size, units::squareMillimetre));
+    }
+    /// "10 mm2", or "10 mm2" and "4 mm2" of the cable.
+    static std::vector<Argument> sizesOf(const Wiring& wiring, bool cable) {
+        std::vector<Argument> sizes{measure(wiring.lineSize.value, units::squareMillimetre)};
+        if (cable) sizes.push_back(measure(wiring.protectiveSize.value, units::squareMillimetre));
+        return sizes;
+    }
+    bool isCable(const Wiring& wiring) const {
+        return wiring.protectiveSize != circuit_.wiring.protectiveSize;
+    }
+
     void largerConductor() {
         const auto size = usable(circuit_.wiring.lineSize);
         if (!size) return;
         bool sameDevice = false;
         for (const CrossSection larger : tables_.standardSizes(circuit_.wiring.material)) {
             if (larger <= *size) continue;
-            Wiring wiring = circuit_.wiring;
-            wiring.lineSize = Entry<CrossSection>::of(larger, decimalsOf(larger), Origin::Typed);
-            const Edit edit = setField(RecordKind::Circuit, id_, "wiring.lineSize_mm2",
-                                       stored(larger, units::squareMillimetre, decimalsOf(larger)));
+            const Wiring wiring = enlarged(larger);
+            const bool cable = isCable(wiring);
             if (!sameDevice)
-                sameDevice =
-                    offer(RemedyKind::LargerConductor,
-                          {{"remedy.larger-conductor", {measure(larger, units::squareMillimetre)}}, {edit}});
-            if (sameDevice || otherDevice(wiring, RemedyKind::DeviceAndConductor, {edit})) return;
+                sameDevice = offer(
+                    RemedyKind::LargerConductor,
+                    {{cable ? "remedy.larger-cable" : "remedy.larger-conductor", sizesOf(wiring, cable)},
+                     wired(wiring)});
+            if (sameDevice || otherDevice(wiring, RemedyKind::DeviceAndConductor, wired(wiring))) return;
         }
     }
     static int decimalsOf(CrossSection size) { return size.base() == std::floor(size.base()) ? 0 : 1; }

@@ -129,9 +129,11 @@ std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::str
 QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words) {
     QStringList said{remedy.holdsThroughout ? tr("No check of the circuit fails then.")
                                             : tr("Other checks of the circuit still fail.")};
-    QStringList better, worse;
+    QStringList better, worse, unknown;
     for (const CheckShift& shift : remedy.circuit)
-        if (shift.isWorse()) worse << checkName(findingOf(shift), words);
+        if (shift.isWorse())
+            (findingOf(shift).verdict == Verdict::CannotTell ? unknown : worse)
+                << checkName(findingOf(shift), words);
     for (const CheckShift& shift : remedy.elsewhere) {
         const QString name = QStringLiteral("%1 (%2)").arg(checkName(findingOf(shift), words),
                                                            nameOf(installation, shift.subject));
@@ -140,6 +142,7 @@ QString remedyConsequences(const Remedy& remedy, const Installation& installatio
     }
     if (!better.isEmpty()) said << tr("Better: %1.").arg(better.join(QStringLiteral(", ")));
     if (!worse.isEmpty()) said << tr("Worse: %1.").arg(worse.join(QStringLiteral(", ")));
+    if (!unknown.isEmpty()) said << tr("Then still to find out: %1.").arg(unknown.join(QStringLiteral(", ")));
     return said.join(u' ');
 }
 

@@ -23,7 +23,8 @@ TEST(Assess, EveryCheckSpeaksOnceOfEachSubject) {
     const Fixture fixture;
     const Assessment assessment = fixture.assess();
     EXPECT_EQ(assessment.findings.size(),
-              circuitChecks().size() + boardChecks().size() + supplyChecks().size());
+              circuitChecks().size() + boardChecks().size() + supplyChecks().size() +
+                  fixture.installation.instruments.size() * instrumentChecks().size());
     EXPECT_EQ(assessment.about(fixture.installation.circuits.front().id).size(), circuitChecks().size());
 }
 
@@ -43,8 +44,8 @@ TEST(Assess, FindingsStandByPlaceThenWorstFirst) {
     }
     const auto& circuits = fixture.installation.circuits;
     const auto& boards = fixture.installation.boards;
-    EXPECT_THAT(places, testing::ElementsAre(fixture.supply().id, boards[0].id, circuits[0].id, boards[1].id,
-                                             circuits[1].id));
+    EXPECT_THAT(places, testing::ElementsAre(fixture.supply().id, fixture.installation.instruments.at(0).id,
+                                             boards[0].id, circuits[0].id, boards[1].id, circuits[1].id));
 }
 
 TEST(Assess, DependsOnNothingButItsArguments) {

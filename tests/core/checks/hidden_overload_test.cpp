@@ -53,7 +53,8 @@ TEST(HiddenOverload, ARunThatNoSoundDeviceIsSureToEndFails) {
         EXPECT_NE(termOf(kiln, symbol), nullptr) << symbol << "\n" << testing::PrintToString(kiln);
     EXPECT_EQ(termOf(kiln, "s")->origin, TermOrigin::Assumed);
     EXPECT_FALSE(kiln.working.restsOnAssumption) << "the shift stands beside the answer";
-    EXPECT_GT(termOf(kiln, "I_must")->value.value, 45) << "1.5 I_n for ever operates it, so in runs more does";
+    EXPECT_GT(termOf(kiln, "I_must")->value.value, 45)
+        << "1.5 I_n for ever operates it, so in runs more does";
 
     const Finding breaker = running("60898-C", 50, 15065, 4, 16).find("hidden-overload");
     EXPECT_EQ(breaker.sentence.key, "check.hidden-overload.runs-after") << testing::PrintToString(breaker);
@@ -146,8 +147,8 @@ TEST(ConductorHeat, FailsWhereTheConductorPassesItsLimitThoughTheDeviceHolds) {
 }
 
 TEST(ConductorHeat, ShortRunsThatOnlyAQuickConductorWouldNotBearAreClose) {
-    // 36 A in 2.5 mm2 that carries 27 A would end 71 K above 30 degC; in 90 s the conductor alone gets most of
-    // the way, with its cable about a third.
+    // 36 A in 2.5 mm2 that carries 27 A would end 71 K above 30 degC; in 90 s the conductor alone gets most
+    // of the way, with its cable about a third.
     Fixture fixture = running("60898-D", 40, 8280, 1.5, 6);
     fixture.wiring().lineSize = typed(squareMillimetres(2.5), 1);
     const Finding finding = fixture.find("conductor-heat");

@@ -34,6 +34,13 @@ void expectFinite(const std::optional<Measure>& measure) {
     if (measure) RC_ASSERT(std::isfinite(measure->value));
 }
 
+/// Checks of records against each other and against readings: no clause of a rule set speaks of them.
+constexpr std::array withoutClause{
+    std::string_view("phases"),          std::string_view("device-rating"),
+    std::string_view("conductor-sizes"), std::string_view("drift"),
+    std::string_view("loop-agreement"),  std::string_view("continuity-agreement"),
+    std::string_view("motor-start"),     std::string_view("changed")};
+
 void expectSound(const Finding& finding) {
     RC_ASSERT(phrase("check." + std::string(finding.check) + ".name").has_value());
     expectSayable(finding.sentence, finding);
@@ -54,7 +61,9 @@ void expectSound(const Finding& finding) {
             RC_ASSERT((finding.verdict == Verdict::Fails) == (*finding.margin < 0) ||
                       finding.verdict == Verdict::Close);
         RC_ASSERT(finding.missing.empty());
-        if (finding.working.clause.empty()) RC_FAIL("no clause: " + testing::PrintToString(finding));
+        if (finding.working.clause.empty() &&
+            std::ranges::find(withoutClause, finding.check) == withoutClause.end())
+            RC_FAIL("no clause: " + testing::PrintToString(finding));
     }
     if (finding.verdict == Verdict::CannotTell) {
         if (finding.missing.empty()) RC_FAIL("nothing is missing: " + testing::PrintToString(finding));
