@@ -32,7 +32,7 @@ constexpr std::array rows{
     Row{"selectivity", "", circuit("device.ratedCurrent_A")},
     Row{"device-rating", "", circuit("device.ratedCurrent_A")},
     Row{"conductor-sizes", "", circuit("wiring.lineSize_mm2")},
-    Row{"residual-type", "", circuit("residual.type")},
+    Row{"residual-type", "", circuit("residual.residualCurrent_mA")},
     Row{"residual-series", "", circuit("residual.residualCurrent_mA")},
     Row{"residual-half", "", reading("residualHalf")},
     Row{"loop-agreement", "", reading("loopImpedance_ohm")},

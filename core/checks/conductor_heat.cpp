@@ -48,6 +48,33 @@ void showHeat(const VisitContext& visit, const Circuit& circuit, const overload:
     ageing("v_most", heat.mostAgeing, "check.note.ageing-most");
 }
 
+/// Whether the load runs without rests and within its device's rating, so that nothing need be laid out over
+/// time.
+bool isPlain(const CircuitContext& context, Current load) {
+    Worksheet scratch(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
+    const auto rated = overloadRating(context, scratch);
+    return (!rated || load <= *rated) && std::ranges::none_of(context.equipment, [](const Equipment* piece) {
+               return usable(piece->onTime) && usable(piece->offTime);
+           });
+}
+
+Finding judge(const overload::Conductor& conductor, const overload::Warmth& heat, const Figure<Current>& load,
+              Worksheet& sheet) {
+    const TemperatureDifference allowed = conductor.limit - conductor.ambient;
+    const auto compare = [&](Temperature reached) {
+        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor.ambient, load),
+                      Figure<TemperatureDifference>{allowed}, units::kelvin);
+    };
+    const bool mayStay = heat.leastPeak <= conductor.limit;
+    compare(mayStay ? heat.peak : heat.leastPeak);
+    if (mayStay && sheet.verdict() == Verdict::Fails) {
+        sheet.atWorst(Verdict::Close);
+        sheet.phrase(Verdict::Close, "check.conductor-heat.may-pass");
+    }
+    return sheet.conclude(measure(mayStay ? heat.peak : heat.leastPeak, units::celsius),
+                          measure(conductor.limit, units::celsius));
+}
+
 } // namespace
 
 /// The conductors' temperature over the load's duty against what their insulation bears for ever. Two time
@@ -60,6 +87,12 @@ Finding checkConductorHeat(const CircuitContext& context) {
     const auto current = loadCurrent(context, context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
     if (!current || !capacity) return sheet.conclude();
+    if (!sheet.isFull() && isPlain(context, current->value)) {
+        const auto conductor = conductorOf(context, *capacity, false, sheet);
+        if (!conductor) return sheet.conclude();
+        const physics::DutyStep steady = overload::steadyStep(current->value);
+        return judge(*conductor, overload::warmthUnder(*conductor, std::span(&steady, 1)), *current, sheet);
+    }
     const LoadOverTime load = loadOverTime(context, context, *current, sheet);
     const auto conductor = conductorOf(context, *capacity, sheet.isFull() || !load.load.isSteady, sheet);
     if (!conductor) return sheet.conclude();
@@ -67,19 +100,7 @@ Finding checkConductorHeat(const CircuitContext& context) {
 
     const overload::Warmth heat = overload::warmthUnder(*conductor, load.load.together);
     if (sheet.isFull()) showHeat(context, context.circuit, *conductor, load, sheet);
-    const TemperatureDifference allowed = conductor->limit - conductor->ambient;
-    const auto compare = [&](Temperature reached) {
-        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor->ambient, load.current),
-                      Figure<TemperatureDifference>{allowed}, units::kelvin);
-    };
-    const bool mayStay = heat.leastPeak <= conductor->limit;
-    compare(mayStay ? heat.peak : heat.leastPeak);
-    if (mayStay && sheet.verdict() == Verdict::Fails) {
-        sheet.atWorst(Verdict::Close);
-        sheet.phrase(Verdict::Close, "check.conductor-heat.may-pass");
-    }
-    return sheet.conclude(measure(mayStay ? heat.peak : heat.leastPeak, units::celsius),
-                          measure(conductor->limit, units::celsius));
+    return judge(*conductor, heat, load.current, sheet);
 }
 
 } // namespace loopwright

@@ -51,7 +51,8 @@ Finding checkPlugFuse(const CircuitContext& context) {
             rating = *rated;
         }
     }
-    const std::string name = deciding ? deciding->name : std::string();
+    static const std::string nobody;
+    const std::string& name = deciding ? deciding->name : nobody;
     const Measure drawn = measure(load, units::ampere), rated = measure(rating, units::ampere);
     if (!sheet.isFull() || sheet.verdict() != Verdict::Fails || !needNeverOperate(context, *deciding, rating))
         return sheet.conclude(name, drawn, rated);

@@ -57,7 +57,7 @@ Ratio relativeAgeing(double energy, Temperature reference, Temperature temperatu
                     (1 / (reference.base() + celsiusToKelvin) - 1 / (temperature.base() + celsiusToKelvin)));
 }
 
-Warmth warmthUnder(const Conductor& conductor, const Steps& cycle) {
+Warmth warmthUnder(const Conductor& conductor, physics::Duty cycle) {
     const auto settled = [&](Time constant) {
         return physics::limitCycle(physics::replicaOf({conductor.capacity, constant}), cycle)
             .value_or(physics::LimitCycle{});

@@ -31,7 +31,7 @@ struct Warmth {
     Temperature leastPeak; ///< at least
     Temperature mean;
 };
-Warmth warmthUnder(const Conductor& conductor, const Steps& cycle);
+Warmth warmthUnder(const Conductor& conductor, physics::Duty cycle);
 
 /// The same, and what it does to the insulation.
 struct ConductorHeat : Warmth {

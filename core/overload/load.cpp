@@ -149,6 +149,10 @@ Current independentRms(std::span<const Piece> pieces, Current base) {
 
 } // namespace
 
+physics::DutyStep steadyStep(Current current) {
+    return {current, steadyFor};
+}
+
 Load loadOf(std::span<const Piece> pieces) {
     const Current base = withoutRest(pieces);
     std::vector<Runs> runs = runsOf(pieces);
@@ -158,7 +162,7 @@ Load loadOf(std::span<const Piece> pieces) {
     for (const Runs& each : runs)
         load.peak += each.current;
     if (runs.empty()) {
-        load.together = {{base, steadyFor}};
+        load.together = {steadyStep(base)};
         load.apart = {load.together};
         load.isSteady = true;
         return load;

@@ -21,6 +21,9 @@ struct Piece {
 
 using Steps = std::vector<physics::DutyStep>;
 
+/// A current that never rests, as one step that outlasts everything.
+physics::DutyStep steadyStep(Current current);
+
 struct Load {
     /// A cycle in which all runs end at the same moment, which is what warms most: heat fades, so what a body
     /// has taken up counts the more the later it came. Begins after the longest rest. A steady current is one

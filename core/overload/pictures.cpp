@@ -95,9 +95,10 @@ class Extreme {
     std::vector<physics::ReplicaState> states_;
 };
 
+constexpr int cycles = 4;
+
 /// How long to look: some cycles, or until a steady load has warmed everything.
 Time spanOf(const Question& question) {
-    constexpr double cycles = 4;
     constexpr Time longest = hours(4);
     if (!question.load.isSteady) return physics::lengthOf(question.load.together) * cycles;
     Time slowest = minutes(10);
@@ -127,10 +128,10 @@ class HeatRun {
         constexpr double moments = 480;
         const Time span = spanOf(question_), grain = span / moments;
         note();
-        while (now_ < span)
+        for (int cycle = 0; cycle < cycles && now_ < span; ++cycle)
             for (const physics::DutyStep& step : question_.load.together) {
                 const Time length = std::min(step.duration, span - now_);
-                if (!(length > Time())) break;
+                if (!(length > Time())) continue;
                 if (step.current > Current()) shade(now_, now_ + length);
                 const double pieces = std::ceil(length / grain);
                 for (int i = 0; i < pieces; ++i)

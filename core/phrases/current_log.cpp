@@ -48,7 +48,7 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "The log has no column called “{0}”. Choose another channel."),
            "channel"},
     Phrase{"log.no-device",
-           LOOPWRIGHT_PHRASE("Phrases", "What the current did depends on the device. Record the circuit's "
+           LOOPWRIGHT_PHRASE("Phrases", "What the current did depends on the device. Record the circuit’s "
                                         "device and its rated current."),
            ""},
 };

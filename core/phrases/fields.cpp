@@ -243,7 +243,7 @@ std::span<const Phrase> fields() {
         Phrase{"field.photo.mediaType", LOOPWRIGHT_PHRASE("Phrases", "Kind of picture"), ""},
         Phrase{"field.photo.caption", LOOPWRIGHT_PHRASE("Phrases", "Caption"), ""},
         Phrase{"record.current_log", LOOPWRIGHT_PHRASE("Phrases", "current log"), ""},
-        Phrase{"field.current_log.reading", LOOPWRIGHT_PHRASE("Phrases", "Circuit's readings"), ""},
+        Phrase{"field.current_log.reading", LOOPWRIGHT_PHRASE("Phrases", "Circuit’s readings"), ""},
         Phrase{"field.current_log.name", LOOPWRIGHT_PHRASE("Phrases", "Name"), ""},
         Phrase{"field.current_log.channel", LOOPWRIGHT_PHRASE("Phrases", "Channel"), ""},
         Phrase{"field.current_log.digest", LOOPWRIGHT_PHRASE("Phrases", "Digest"), ""},

@@ -103,10 +103,18 @@ constexpr std::array factorNames{
     NamedFactor{"semi_enclosed_fuse", "BS 7671", "", rewirable},
 };
 
-/// Ambient factors are kept by standard, because standards differ; the others have one table each.
-std::string ambientKind(std::string_view standard, std::string_view kind) {
-    return fmt::format("{} {}", standard, kind);
-}
+/// Ambient factors are kept by standard, because standards differ; the others have one table each. Put
+/// together in place, since every circuit asks.
+class AmbientKind {
+  public:
+    AmbientKind(std::string_view standard, std::string_view kind)
+      : end_(fmt::format_to_n(text_.begin(), text_.size(), "{} {}", standard, kind).out) {}
+    std::string_view view() const { return {text_.begin(), end_}; }
+
+  private:
+    std::array<char, 96> text_; // longer than any two names in the tables
+    char* end_;
+};
 
 void readFactors(CapacityTables& tables) {
     constexpr std::array columns{"factor_type", "standard", "table", "case",
@@ -117,7 +125,7 @@ void readFactors(CapacityTables& tables) {
             if (name.type != row.text("factor_type") || !row.text("case").starts_with(name.words)) continue;
             if (!name.standard.empty() && name.standard != standard) continue;
             tables.factors.push_back(
-                {name.standard.empty() ? ambientKind(standard, name.kind) : std::string(name.kind),
+                {std::string(name.standard.empty() ? AmbientKind(standard, name.kind).view() : name.kind),
                  row.optionalNumber("parameter").value_or(0), row.number("factor"),
                  csv::sourceOf(row, "basis", fmt::format("{}, table {}", standard, row.text("table")))});
         }
@@ -171,7 +179,7 @@ std::optional<Sourced<Ratio>> ReferenceTables::ambientFactor(std::string_view st
                                                              Temperature ambient, bool inGround) const {
     const bool pvc = insulation == Insulation::Pvc70;
     const std::string_view kind = inGround ? (pvc ? groundPvc : groundXlpe) : (pvc ? airPvc : airXlpe);
-    return sourced(factorUpTo(tables_->capacities, ambientKind(standard, kind), ambient.base()));
+    return sourced(factorUpTo(tables_->capacities, AmbientKind(standard, kind).view(), ambient.base()));
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::groupingFactor(InstallationMethod method, int circuits) const {

@@ -217,9 +217,10 @@ std::optional<Sourced<Resistance>> ReferenceTables::permittedLoop(const RuleSet&
     }
     const auto operating = operatingCurrent(family, rated, time);
     if (!operating) return std::nullopt;
+    static const SharedText computed("computed"); // made once, since every look-up hands it out
     Sourced<Resistance> result{physics::permittedLoop(lineToEarth, rules.voltageFactorMin, operating->value),
                                operating->source};
-    result.source.confidence = "computed";
+    result.source.confidence = computed;
     return result;
 }
 

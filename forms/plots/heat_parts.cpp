@@ -16,13 +16,6 @@ QString tr(const char* text) {
     return QCoreApplication::translate("Plots", text);
 }
 
-double niceStep(double atLeast) {
-    const double decade = std::pow(10, std::floor(std::log10(atLeast)));
-    for (const double step : {1.0, 2.0, 5.0, 10.0})
-        if (step * decade >= atLeast) return step * decade;
-    return atLeast;
-}
-
 /// One edge's state, until it operates. Its highest, at least 1.
 double drawState(QCPAxisRect& axes, const StateCurve& curve, const QPen& pen, PlotKey& key,
                  const QString& name) {
@@ -38,10 +31,9 @@ void scaleTime(const std::vector<QCPAxisRect*>& axes, Time end, const QString& l
                const PlotStyle& style) {
     const Unit& unit = end < minutes(3) ? units::second : end < hours(3) ? units::minute : units::hour;
     const double base = unit.toBase(1);
-    const double step = base * niceStep(end.base() / base / 5);
     const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
-    for (double time = 0; time <= end.base() * (1 + 1e-9); time += step)
-        ticks->addTick(time, style.words.measure(measure(seconds(time), unit)));
+    for (const double tick : evenTicks(0, end.base() / base))
+        ticks->addTick(tick * base, style.words.measure(measure(seconds(tick * base), unit)));
     auto* together = new QCPMarginGroup(axes.front()->parentPlot()); // which owns it
     for (QCPAxisRect* each : axes) {
         QCPAxis& axis = *each->axis(QCPAxis::atBottom);
@@ -60,12 +52,13 @@ void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limi
         return style.words.measure(measure(temperature, units::celsius, decimals));
     };
     const auto peak = std::ranges::max_element(curves.degrees);
+    if (!std::isfinite(*peak)) return;
     QCPAxis& axis = *axes.axis(QCPAxis::atLeft);
     axis.setRange(std::floor(std::ranges::min(curves.degrees) / 20) * 20 - 1,
                   std::ceil(std::max(*peak, limit.base()) / 20 + 0.4) * 20);
     const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
-    for (double at = std::ceil(axis.range().lower / 20) * 20; at <= axis.range().upper; at += 20)
-        ticks->addTick(at, style.words.measure(measure(celsius(at), units::celsius)));
+    for (const double tick : evenTicks(axis.range().lower, axis.range().upper, 20))
+        ticks->addTick(tick, degreesText(celsius(tick), 0));
     axis.setTicker(ticks);
 
     new HatchedArea(axes.axis(QCPAxis::atBottom), &axis, above(curves.times, curves.degrees, limit.base()),

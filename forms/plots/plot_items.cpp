@@ -3,6 +3,9 @@
 
 #include <QPainterPath>
 
+#include <algorithm>
+#include <cmath>
+
 namespace loopwright {
 
 QPen strokePen(const QColor& colour, double width, Stroke stroke) {
@@ -83,6 +86,22 @@ std::vector<QCPAxisRect*> makeAxes(QCustomPlot& plot, int count, const PlotStyle
         all.push_back(axes);
     }
     return all;
+}
+
+std::vector<double> evenTicks(double from, double to, double leastStep) {
+    constexpr double wanted = 6;
+    if (!std::isfinite(from) || !std::isfinite(to) || !(from < to)) return {};
+    const double least = std::max(leastStep, (to - from) / wanted);
+    const double decade = std::pow(10, std::floor(std::log10(least)));
+    double step = least;
+    for (const double nice : {10.0, 5.0, 2.0, 1.0})
+        if (nice * decade >= least * (1 - 1e-9)) step = nice * decade;
+    std::vector<double> ticks;
+    for (int i = 0; i <= 2 * static_cast<int>(wanted); ++i) {
+        const double tick = (std::ceil(from / step - 1e-9) + i) * step;
+        if (tick <= to + step * 1e-9) ticks.push_back(tick);
+    }
+    return ticks;
 }
 
 QCPGraph& addCurve(QCPAxisRect& axes, const QVector<double>& keys, const QVector<double>& values,

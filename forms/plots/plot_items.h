@@ -38,6 +38,10 @@ class HatchedArea final : public QCPAbstractItem {
 /// Empties the plot and gives it `count` axis rectangles, one below the other, styled.
 std::vector<QCPAxisRect*> makeAxes(QCustomPlot& plot, int count, const PlotStyle& style);
 
+/// Round values between two others, some six of them and `leastStep` apart or more; none where there is no
+/// room.
+std::vector<double> evenTicks(double from, double to, double leastStep = 0);
+
 /// A line through points whose key rises; its graph belongs to the plot.
 QCPGraph& addCurve(QCPAxisRect& axes, const QVector<double>& keys, const QVector<double>& values,
                    const QPen& pen);

@@ -88,7 +88,9 @@ class TimeCurrentDrawing {
         current.setRange(low_, high_);
         time.setRange(bottom, top);
         const QSharedPointer<QCPAxisTickerText> currents(new QCPAxisTickerText);
-        for (double value = low_; value <= high_ * (1 + 1e-9); value = roundStep(value * 1.01, true))
+        constexpr int most = 24; // of a range that is narrowed to some decades anyway
+        double value = low_;
+        for (int i = 0; i < most && value <= high_ * (1 + 1e-9); ++i, value = roundStep(value * 1.01, true))
             currents->addTick(value, style_.words.number(value, -1));
         current.setTicker(currents);
         current.setLabel(tr("current, A"));
@@ -218,7 +220,9 @@ class TimeCurrentDrawing {
 } // namespace
 
 void drawTimeCurrent(QCustomPlot& plot, const overload::TimeCurrentPicture& picture, const PlotStyle& style) {
-    TimeCurrentDrawing(plot, picture, style).draw();
+    const bool canBeDrawn =
+        isFinite(picture.rated) && picture.rated > amperes(1e-3) && picture.rated < amperes(1e9);
+    if (canBeDrawn) TimeCurrentDrawing(plot, picture, style).draw();
 }
 
 QString readTimeCurrent(const overload::TimeCurrentPicture& picture, Current current, const Words& words) {
