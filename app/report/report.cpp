@@ -77,8 +77,9 @@ Report composeReport(const ReportInput& input) {
     constexpr double pixelsPerMm = 96 / 25.4, plotShape = 1.02;
     const double plotWidth = columnWidth / mm * pixelsPerMm;
     const QSizeF plot(plotWidth, plotWidth * plotShape);
-    const OverloadAlbum overloads(input, plot,
-                                  {(2 * columnWidth + columnGap) / mm * pixelsPerMm, plot.height()});
+    constexpr double logHeight = 1.3; // of the others': it has three panels
+    const OverloadAlbum overloads(
+        input, plot, {(2 * columnWidth + columnGap) / mm * pixelsPerMm, plot.height() * logHeight});
     const Composing composing{input, *visit, type, album, overloads, pages};
     Manuscript manuscript;
     std::vector<PagePlan> plans;

@@ -38,6 +38,7 @@ void FactTable::show(const std::vector<OverloadFact>& facts) {
         rows->addWidget(line);
     }
     layout()->addWidget(body_);
+    body_->show(); // and not only once the event loop comes to it
 }
 
 } // namespace loopwright

@@ -50,6 +50,7 @@ void LoggedPart::show(const SiteViewPtr& view, Id circuit) {
     for (const CurrentLog* log : logs)
         add(*log, *column);
     layout()->addWidget(body_);
+    body_->show();
 }
 
 void LoggedPart::add(const CurrentLog& log, QVBoxLayout& column) {

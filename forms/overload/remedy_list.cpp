@@ -37,6 +37,7 @@ void RemedyList::show(const Installation& installation, std::vector<Remedy> reme
     rows->addWidget(advice);
     rows->addStretch(1);
     layout()->addWidget(body_);
+    body_->show(); // and not only once the event loop comes to it
 }
 
 void RemedyList::add(const Installation& installation, const Remedy& remedy, QVBoxLayout& rows) {

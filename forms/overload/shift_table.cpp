@@ -62,6 +62,7 @@ void ShiftTable::show(const WhatIf& result) {
                 false);
     }
     layout()->addWidget(body_);
+    body_->show(); // and not only once the event loop comes to it
 }
 
 void ShiftTable::addHead(const QString& what) {

@@ -30,12 +30,19 @@ class OverloadPart {
                      9 * mm);
         for (const std::size_t finding : sheet_.findings)
             flow.add(plate(composing_.input.assessment.findings[finding]), small, Keep::WithNext);
+        if (isUnnoticed())
+            flow.add(
+                composing_.type.paragraph(
+                    tr("No sound device is sure to end this, so nobody need notice it between two visits. "
+                       "Until it is put right, that is a reason to look again sooner than usual."),
+                    style::body, width()),
+                small, Keep::WithNext);
         flow.add(
             sideBySide(
                 {titled(tr("Time against current"), tr("between the lines a sound device may operate"))},
                 {titled(tr("Heat against time"), tr("from cold; hatched: more than the insulation bears"))}),
             3 * mm, Keep::WithNext);
-        flow.add(pictures(), small, Keep::WithNext);
+        flow.add(pictures(), small);
         flow.add(sideBySide(facts(), remedies()), 3 * mm);
         for (const LogSheet& log : sheet_.logs)
             writeLog(log, flow);
@@ -157,8 +164,10 @@ void writeOverloads(const Composing& composing, Flow& flow) {
     flow.section(title, PageForm::Portrait);
     flow.startPage();
     writeTitle(composing, flow, title);
-    for (const OverloadSheet& sheet : sheets)
+    for (const OverloadSheet& sheet : sheets) {
+        if (&sheet != &sheets.front()) flow.startPage(); // each fills the better part of one
         OverloadPart(composing, sheet).write(flow);
+    }
 }
 
 } // namespace loopwright::report

@@ -69,7 +69,7 @@ TEST(ReportPdf, isSoundAndSaysWhatThePagesSay) {
         EXPECT_TRUE(said.contains(text(circuit.name))) << circuit.name;
     for (std::size_t page = 1; page <= report.pages.size(); ++page)
         EXPECT_TRUE(said.contains(QStringLiteral("%1 of %2").arg(page).arg(report.pages.size())));
-    for (const char* part : {"Logged current: A day of firing", "1.41 times the rating",
+    for (const char* part : {"Logged current: A day of firing", "1.40 times the rating",
                              "Nothing was logged for 28 min of it, and no current is reckoned with there"})
         EXPECT_TRUE(said.contains(QString::fromLatin1(part))) << part;
 }
