@@ -41,7 +41,8 @@ struct Assessment {
 Assessment assess(const Installation& installation, Id visit, const ReferenceTables& tables,
                   const RuleSet& rules, Detail detail = Detail::Full);
 
-/// What every check of one circuit finds, worst first; nothing where there is no such visit or circuit in use.
+/// What every check of one circuit finds, worst first; nothing where there is no such visit or circuit in
+/// use.
 std::vector<Finding> assessCircuit(const Installation& installation, Id visit, Id circuit,
                                    const ReferenceTables& tables, const RuleSet& rules,
                                    Detail detail = Detail::Full);

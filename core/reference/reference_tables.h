@@ -160,8 +160,8 @@ class ReferenceTables {
     std::optional<InstantaneousBand> instantaneousBand(const DeviceFamily& family, Current rated) const;
     /// Everything published about when the device operates, for physics::operatingTime. Nothing for an
     /// unknown rating.
-    /// nullptr where nothing is promised. Put together when first asked for and kept for as long as the tables
-    /// are; several threads may ask.
+    /// nullptr where nothing is promised. Put together when first asked for and kept for as long as the
+    /// tables are; several threads may ask.
     const Sourced<physics::DeviceTimes>* deviceTimes(const DeviceFamily& family, Current rated) const;
     /// What a sound device is held to as far as heat makes it operate. Of an adjustable breaker `rated` is
     /// its overload setting I_r, and `delay` its t_r at 6 I_r where that is known. Nothing for a rating that

@@ -5,8 +5,8 @@
 
 namespace loopwright {
 
-/// Where a figure, a limit or a rule was published. Copying one allocates nothing: look-ups hand them out by the
-/// thousand.
+/// Where a figure, a limit or a rule was published. Copying one allocates nothing: look-ups hand them out by
+/// the thousand.
 struct Source {
     SharedText title;        ///< short: "IEC 60364-6:2016, table 6.1"
     SharedText confidence;   ///< of the row: "seen", "high", ...; empty where it does not apply

@@ -46,6 +46,8 @@ OverloadPage::OverloadPage(const Appearance& appearance, ChangeDoor door, QWidge
     room_->setWidgetResizable(true);
     room_->setFrameShape(QFrame::NoFrame);
     room_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    for (QWidget* part : {room_->viewport(), room_->widget()})
+        part->setAutoFillBackground(false); // the page is a sheet, and so are its plots
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(room_);
