@@ -63,7 +63,7 @@ QString daysOf(const Visit& visit, const Words& words) {
     const std::optional<Date> from = visit.started ? visit.started : visit.ended;
     const std::optional<Date> to = visit.ended ? visit.ended : visit.started;
     if (!from || !from->ok() || !to->ok()) return {};
-    const QString last = words.date(*to);
+    QString last = words.date(*to);
     if (*from == *to) return last;
     const QString day = words.locale().toString(dateOf(*from), QStringLiteral("d"));
     const QString lastDay = words.locale().toString(dateOf(*to), QStringLiteral("d"));

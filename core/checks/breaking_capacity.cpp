@@ -53,7 +53,7 @@ std::optional<Sourced<Current>> backedUp(const CircuitContext& context, const Fu
     const auto rated = usable(fuse.device->ratedCurrent), capacity = usable(fuse.device->breakingCapacity);
     const auto declared = usable(context.board.withstandCurrent);
     if (!fuse.isAtSupply || !context.feeders.empty() || !rated || !capacity || !declared) return std::nullopt;
-    const auto combined = context.tables.backedUpCapacity(*fuse.family, *rated, *capacity);
+    auto combined = context.tables.backedUpCapacity(*fuse.family, *rated, *capacity);
     if (!combined || current.value > combined->value || current.value > *declared) return std::nullopt;
     return combined;
 }

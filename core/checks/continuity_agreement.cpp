@@ -11,7 +11,7 @@ namespace {
 std::optional<Sourced<ResistancePerLength>> perLength(const CircuitContext& context, CrossSection size,
                                                       std::string_view field, std::string_view symbol,
                                                       Worksheet& sheet) {
-    const auto found = context.tables.conductorResistance(context.circuit.wiring.material, size);
+    auto found = context.tables.conductorResistance(context.circuit.wiring.material, size);
     if (found)
         sheet.show([&] { return tableTerm(symbol, found->value, units::milliohmPerMetre, found->source); });
     else

@@ -238,7 +238,8 @@ class BoardTally {
         }
     }
     void showAllowance(const Sourced<physics::Allowance>& allowance, std::string_view phrase) {
-        const auto& [value, source] = allowance;
+        const physics::Allowance& value = allowance.value;
+        const Source& source = allowance.source;
         const auto share = [&](std::string_view symbol, Ratio ratio) {
             show([&] {
                 return tableTerm(symbol, ratio, units::ratio, source,

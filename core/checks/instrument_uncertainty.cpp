@@ -16,11 +16,11 @@ Finding checkInstrumentUncertainty(const InstrumentContext& context) {
     sheet.clause("instrument-uncertainty");
     Measure recorded, most;
     for (std::size_t i = 0; i < measurandCount; ++i) {
-        const auto& [entry, field] = recordedUncertainties[i];
-        const auto share = usable(instrument.*entry);
+        const Entry<Ratio>& entry = instrument.*recordedUncertainties[i].entry;
+        const auto share = usable(entry);
         if (!share) continue;
         const Sourced<Ratio>& limit = context.tables.operatingUncertainty(static_cast<Measurand>(i));
-        sheet.show([&] { return recordedTerm("u", instrument.*entry, units::percent); });
+        sheet.show([&] { return recordedTerm("u", entry, units::percent); });
         sheet.show([&] { return tableTerm("u_max", limit.value, units::percent, limit.source); });
         if (!sheet.compareRatings(Relation::AtMost, "u", *share, limit.value, units::percent)) continue;
         recorded = measure(*share, units::percent);

@@ -54,7 +54,8 @@ Finding checkPlugFuse(const CircuitContext& context) {
     static const std::string nobody;
     const std::string& name = deciding ? deciding->name : nobody;
     const Measure drawn = measure(load, units::ampere), rated = measure(rating, units::ampere);
-    if (!sheet.isFull() || sheet.verdict() != Verdict::Fails || !needNeverOperate(context, *deciding, rating))
+    if (!sheet.isFull() || !deciding || sheet.verdict() != Verdict::Fails ||
+        !needNeverOperate(context, *deciding, rating))
         return sheet.conclude(name, drawn, rated);
     sheet.phrase(Verdict::Fails, "check.plug-fuse.fails-carried");
     const Ratio times = load.value / rating;

@@ -60,9 +60,10 @@ class Answer {
 
     /// A result and how it was reached. Terms added before it stand in its working.
     template <class Q>
-    Answer& step(std::string_view formula, const NumberResult<Q>& declared, Q value, Source source = {}) {
+    Answer& step(std::string_view formula, const NumberResult<Q>& declared, Q value,
+                 const Source& source = {}) {
         fill(declared, declared.unit.fromBase(loopwright::detail::baseOf(value)));
-        return addWorking(formula, declared.symbol, measure(value, declared.unit), std::move(source));
+        return addWorking(formula, declared.symbol, measure(value, declared.unit), source);
     }
     /// A list, with a working for each of its items.
     template <class Q>
