@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/physics/fault.h"
 #include "core/sums/registry.h"
-#include "core/sums/shared_inputs.h"
+#include "core/sums/supply_inputs.h"
 
 namespace loopwright::sums {
 namespace {
 
-const Source impedances{.title = "IEC 60909-0"};
-
-constexpr auto ratedPower = number<Power>("ratedPower_kVA", "S_r", units::kilovoltampere);
-constexpr auto voltage = number<Voltage>("lineToLineVoltage_V", "U", units::volt);
-constexpr auto impedanceVoltage =
-    within({.least = 1e-3, .most = 1}, number<Ratio>("impedanceVoltage_percent", "u_k", units::percent));
-constexpr auto loadLoss = optional<Power>("loadLoss_W", "P_kr", units::watt);
-constexpr auto networkLevel = optional<Power>("networkFaultLevel_MVA", "S_k", units::megavoltampere);
-constexpr auto factor = number<Ratio>("prospectiveFactor", "c", units::ratio, one);
 constexpr auto lengths = list<Length>("segmentLengths_m", "l_i", units::metre);
 constexpr auto resistances =
     list<ResistancePerLength>("segmentResistances_mohm_per_m", "r_i", units::milliohmPerMetre);
@@ -28,8 +18,7 @@ constexpr auto lineToNeutral = result<Current>("lineToNeutralFault_kA", "I_{k1}"
 
 /// Network and transformer; the network counts as a reactance, as fault levels say nothing of its resistance.
 physics::Impedance sourceOf(const Given& given) {
-    const physics::Impedance transformer = physics::transformerImpedance(
-        {given[ratedPower], given[voltage], given[impedanceVoltage], given[loadLoss]});
+    const physics::Impedance transformer = physics::transformerImpedance(plateOf(given));
     const auto level = given[networkLevel];
     return level ? transformer +
                        physics::Impedance{Resistance(), physics::networkImpedance(*level, given[voltage])}
@@ -38,8 +27,8 @@ physics::Impedance sourceOf(const Given& given) {
 
 Sum streetMainFault() {
     return {.key = "street-main-fault",
-            .inputs = {ratedPower, voltage, impedanceVoltage, loadLoss, networkLevel, factor, lengths,
-                       resistances, reactances},
+            .inputs = {ratedPower, voltage, impedanceVoltage, loadLoss, networkLevel, prospectiveFactor,
+                       lengths, resistances, reactances},
             .results = {sourceImpedance, mainImpedance, threePhaseLevel, lineToNeutral},
             .example =
                 "ratedPower_kVA=500 lineToLineVoltage_V=400 impedanceVoltage_percent=4 loadLoss_W=5100 "
@@ -60,7 +49,8 @@ Sum streetMainFault() {
                 const physics::Impedance source = sourceOf(given);
                 const Voltage phase = given[voltage] / std::numbers::sqrt3;
                 const auto through = [&](const physics::Impedance& whole) {
-                    return physics::prospectiveCurrent(phase, given[factor], physics::magnitude(whole));
+                    return physics::prospectiveCurrent(phase, given[prospectiveFactor],
+                                                       physics::magnitude(whole));
                 };
                 Answer answer;
                 answer.step("Z_0 = |transformer + network|", sourceImpedance, physics::magnitude(source),

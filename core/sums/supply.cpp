@@ -1,23 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/physics/fault.h"
 #include "core/physics/loop.h"
 #include "core/sums/registry.h"
-#include "core/sums/shared_inputs.h"
+#include "core/sums/supply_inputs.h"
 
 namespace loopwright::sums {
 namespace {
 
-const Source impedances{.title = "IEC 60909-0"};
-
-constexpr auto ratedPower = number<Power>("ratedPower_kVA", "S_r", units::kilovoltampere);
-constexpr auto voltage = number<Voltage>("lineToLineVoltage_V", "U", units::volt);
-constexpr auto impedanceVoltage =
-    within({.least = 1e-3, .most = 1}, number<Ratio>("impedanceVoltage_percent", "u_k", units::percent));
-constexpr auto loadLoss = optional<Power>("loadLoss_W", "P_kr", units::watt);
 constexpr auto largestFactor =
     number<Ratio>("largestVoltageFactor", "c_max", units::ratio, largestVoltageFactor);
-constexpr auto factor = number<Ratio>("prospectiveFactor", "c", units::ratio, one);
-constexpr auto networkLevel = optional<Power>("networkFaultLevel_MVA", "S_k", units::megavoltampere);
 constexpr auto networkCurrent = number<Current>("networkFaultCurrent_kA", "I_k", units::kiloampere);
 constexpr auto networkVoltage = number<Voltage>("networkVoltage_V", "U_n", units::volt);
 constexpr auto ratedHigh = number<Voltage>("transformerHighVoltage_V", "U_rH", units::volt);
@@ -39,10 +29,6 @@ constexpr auto correctedX = result<Resistance>("correctedReactance_mohm", "X_K",
 constexpr auto networkResult = result<Resistance>("networkImpedance_mohm", "Z_Q", units::milliohm);
 constexpr auto faultLevel = result<Current>("faultCurrent_kA", "I_k", units::kiloampere);
 constexpr auto runResult = result<Resistance>("runResistance_ohm", "R", units::ohm);
-
-physics::TransformerPlate plateOf(const Given& given) {
-    return {given[ratedPower], given[voltage], given[impedanceVoltage], given[loadLoss]};
-}
 
 Sum transformerImpedance() {
     return {.key = "transformer-impedance",
@@ -66,7 +52,7 @@ Sum transformerImpedance() {
 
 Sum transformerFault() {
     return {.key = "transformer-fault",
-            .inputs = {ratedPower, voltage, impedanceVoltage, loadLoss, networkLevel, factor},
+            .inputs = {ratedPower, voltage, impedanceVoltage, loadLoss, networkLevel, prospectiveFactor},
             .results = {impedance, networkResult, faultLevel},
             .example = "ratedPower_kVA=630 lineToLineVoltage_V=420 impedanceVoltage_percent=4 "
                        "networkFaultLevel_MVA=250",
@@ -79,23 +65,24 @@ Sum transformerFault() {
                     answer.step("Z_Q = U^2 / S_k", networkResult, network, impedances);
                     whole = whole + network;
                 }
-                return answer.step(
-                    "I_k = c U / (√3 (Z + Z_Q)), magnitudes added", faultLevel,
-                    physics::prospectiveCurrent(given[voltage] / std::numbers::sqrt3, given[factor], whole),
-                    impedances);
+                return answer.step("I_k = c U / (√3 (Z + Z_Q)), magnitudes added", faultLevel,
+                                   physics::prospectiveCurrent(given[voltage] / std::numbers::sqrt3,
+                                                               given[prospectiveFactor], whole),
+                                   impedances);
             }};
 }
 
 Sum networkImpedance() {
     return {.key = "network-impedance",
-            .inputs = {networkCurrent, networkVoltage, factor, ratedHigh, ratedLow, resistanceToReactance},
+            .inputs = {networkCurrent, networkVoltage, prospectiveFactor, ratedHigh, ratedLow,
+                       resistanceToReactance},
             .results = {impedance, resistance, reactance},
             .example = "networkFaultCurrent_kA=10 networkVoltage_V=20000 prospectiveFactor=1.1 "
                        "transformerHighVoltage_V=20000 transformerLowVoltage_V=410 resistanceToReactance=0.1",
             .work = [](const Given& given, const SumContext&) -> Outcome {
                 const Resistance size =
-                    physics::networkImpedance(given[networkCurrent], given[networkVoltage], given[factor],
-                                              given[ratedHigh] / given[ratedLow]);
+                    physics::networkImpedance(given[networkCurrent], given[networkVoltage],
+                                              given[prospectiveFactor], given[ratedHigh] / given[ratedLow]);
                 const physics::Impedance seen = physics::impedanceOf(size, given[resistanceToReactance]);
                 Answer answer;
                 answer.step("Z = c U_n / (√3 I_k) (U_rL / U_rH)^2", impedance, size, impedances);
@@ -118,19 +105,21 @@ Sum runResistanceSum() {
 
 Sum faultDownstream() {
     return {.key = "fault-current-downstream",
-            .inputs = {upstream, nominal, isThreePhase, factor, runResistance, runReactance, upstreamRatio},
+            .inputs = {upstream, nominal, isThreePhase, prospectiveFactor, runResistance, runReactance,
+                       upstreamRatio},
             .results = {faultLevel},
             .example = "upstreamCurrent_kA=35 voltage_V=400 threePhase=yes runResistance_ohm=0.0146",
             .work = [](const Given& given, const SumContext&) -> Outcome {
                 const Voltage phase = lineToEarthOf(given);
                 const physics::Impedance run{given[runResistance], given[runReactance]};
                 if (const auto ratio = given[upstreamRatio])
-                    return Answer().step(
-                        "I = c U_0 / |c U_0 / I_1 + R + jX|, added as vectors", faultLevel,
-                        physics::faultCurrentDownstream(given[upstream], phase, given[factor], *ratio, run),
-                        impedances);
+                    return Answer().step("I = c U_0 / |c U_0 / I_1 + R + jX|, added as vectors", faultLevel,
+                                         physics::faultCurrentDownstream(
+                                             given[upstream], phase, given[prospectiveFactor], *ratio, run),
+                                         impedances);
                 return Answer().step("I = c U_0 / (c U_0 / I_1 + √(R^2 + X^2)), magnitudes added", faultLevel,
-                                     physics::faultCurrentDownstream(given[upstream], phase, given[factor],
+                                     physics::faultCurrentDownstream(given[upstream], phase,
+                                                                     given[prospectiveFactor],
                                                                      physics::magnitude(run)),
                                      impedances);
             }};
