@@ -16,27 +16,19 @@
 namespace loopwright::report {
 namespace {
 
-/// Checks of a load over time, the plainest first, with the verdict from which on a page is worth it.
-struct Telling {
-    std::string_view check;
-    Verdict least;
-};
-constexpr std::array telling{Telling{"hidden-overload", Verdict::Fails},
-                             Telling{"early-operation", Verdict::Close},
-                             Telling{"conductor-heat", Verdict::Close}};
-
-bool isLoud(const Finding& finding, Verdict least) {
+/// Whether it is worth a page. A hidden overload that is close is one that every sound device ends.
+bool isToBeTold(const Finding& finding) {
     return finding.verdict == Verdict::Fails ||
-           (least == Verdict::Close && finding.verdict == Verdict::Close);
+           (finding.verdict == Verdict::Close && finding.check != "hidden-overload");
 }
 
-/// Every circuit that one of them speaks of, with all that they say about it.
+/// Every circuit that a check of a load over time speaks of, with all that they say about it.
 std::vector<OverloadSheet> told(const Assessment& assessment) {
     std::vector<OverloadSheet> sheets;
-    for (const Telling& each : telling)
+    for (const std::string_view check : checksOverTime)
         for (std::size_t at = 0; at < assessment.findings.size(); ++at) {
             const Finding& finding = assessment.findings[at];
-            if (finding.check != each.check || !isLoud(finding, each.least)) continue;
+            if (finding.check != check || !isToBeTold(finding)) continue;
             const auto known = std::ranges::find(sheets, finding.subject.id, &OverloadSheet::circuit);
             OverloadSheet& sheet = known != sheets.end() ? *known : sheets.emplace_back();
             sheet.circuit = finding.subject.id;

@@ -11,20 +11,6 @@
 namespace loopwright {
 namespace {
 
-/// What the circuit's equipment draws as its largest piece starts while the others run.
-std::optional<Current> startCurrent(const CircuitContext& context, Current load, Worksheet& sheet) {
-    std::optional<Current> largest;
-    for (const Equipment* equipment : context.equipment) {
-        const auto multiple = usable(equipment->startMultiple);
-        const auto drawn =
-            multiple ? equipmentCurrent(context, context.circuit, *equipment, sheet) : std::nullopt;
-        if (!drawn) continue;
-        const Current start = load + drawn->each.value * (*multiple - 1);
-        if (!largest || start > *largest) largest = start;
-    }
-    return largest;
-}
-
 /// k2S2 of the line conductors.
 std::optional<JouleIntegral> withstandOf(const CircuitContext& context) {
     const Wiring& wiring = context.circuit.wiring;
@@ -66,7 +52,7 @@ CircuitOverload pictured(const CircuitContext& context, const overload::Question
 /// What stands beside the load in the picture of a circuit's own device.
 void addCircuit(const CircuitContext& context, overload::TimeCurrentPicture& band) {
     Worksheet scratch(phrasing<"hidden-overload">, context, {RecordKind::Circuit, context.circuit.id});
-    band.start = startCurrent(context, *band.load, scratch);
+    if (const auto start = largestStart(context, context, scratch)) band.start = start->current.value;
     if (const auto fault = faultCurrent(context, context.rules.voltageFactorMin, scratch))
         band.fault = fault->value;
     band.withstand = withstandOf(context);

@@ -117,6 +117,20 @@ double piecesOnOnePhase(const Circuit& circuit, const EquipmentCurrent& drawn, d
     return isSpread(circuit, drawn) ? std::ceil(count / 3) : count;
 }
 
+std::optional<Start> largestStart(const VisitContext& visit, const CircuitRecords& records,
+                                  Worksheet& sheet) {
+    std::optional<Start> largest;
+    for (const Equipment* equipment : records.equipment) {
+        if (!equipment->startMultiple.hasFigure()) continue;
+        const auto multiple = sheet.exact("I_st/I", *equipment, equipment->startMultiple, "startMultiple");
+        const auto drawn = equipmentCurrent(visit, records.circuit, *equipment, sheet);
+        if (!multiple || !drawn) continue;
+        const Figure<Current> start{drawn->each.value * *multiple, drawn->each.bound};
+        if (!largest || start.value > largest->current.value) largest = {equipment, start};
+    }
+    return largest;
+}
+
 std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& records,
                                            Worksheet& sheet, std::string_view symbol) {
     if (records.reading && records.reading->measuredLoad.hasFigure())

@@ -27,6 +27,14 @@ std::optional<EquipmentCurrent> equipmentCurrent(const VisitContext& visit, cons
 /// spread over its phases.
 double piecesOnOnePhase(const Circuit& circuit, const EquipmentCurrent& drawn, double count);
 
+/// The piece of equipment whose start draws most: its rated current times its starting multiple. The others
+/// are not running.
+struct Start {
+    const Equipment* equipment = nullptr;
+    Figure<Current> current;
+};
+std::optional<Start> largestStart(const VisitContext& visit, const CircuitRecords& circuit, Worksheet& sheet);
+
 /// I_b, the design current of a circuit: what a clamp read, else what is typed for the circuit, else what its
 /// equipment draws together in the phase that is loaded most. Shown with its terms under `symbol`.
 std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& circuit,

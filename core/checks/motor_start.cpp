@@ -7,26 +7,6 @@
 namespace loopwright {
 namespace {
 
-/// The piece of equipment whose start draws most.
-struct Start {
-    const Equipment* equipment = nullptr;
-    Figure<Current> current;
-};
-
-/// What one piece draws as it starts: its rated current times its starting multiple.
-std::optional<Start> largestStart(const CircuitContext& context, Worksheet& sheet) {
-    std::optional<Start> largest;
-    for (const Equipment* equipment : context.equipment) {
-        if (!equipment->startMultiple.hasFigure()) continue;
-        const auto multiple = sheet.exact("I_st/I", *equipment, equipment->startMultiple, "startMultiple");
-        const auto drawn = equipmentCurrent(context, context.circuit, *equipment, sheet);
-        if (!multiple || !drawn) continue;
-        const Figure<Current> start{drawn->each.value * *multiple, drawn->each.bound};
-        if (!largest || start.value > largest->current.value) largest = {equipment, start};
-    }
-    return largest;
-}
-
 bool startsAnything(const CircuitContext& context) {
     for (const Equipment* equipment : context.equipment)
         if (equipment->startMultiple.hasFigure()) return true;
@@ -46,7 +26,7 @@ Finding checkMotorStart(const CircuitContext& context) {
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (family && family->kind != DeviceKind::Breaker && family->kind != DeviceKind::Rcbo)
         return sheet.doesNotApply("check.motor-start.fuse");
-    const auto start = largestStart(context, sheet);
+    const auto start = largestStart(context, context, sheet);
     if (!rated || !family || !start) return sheet.conclude();
     const auto band = context.tables.instantaneousBand(*family, *rated);
     if (!band) {

@@ -143,9 +143,8 @@ class HeatRun {
   private:
     void advance(const physics::DutyStep& step) {
         if (const auto& conductor = question_.conductor) {
-            const Ratio load = step.current / conductor->capacity;
-            const Temperature steady =
-                conductor->ambient + (conductor->limit - conductor->ambient) * (load * load);
+            const Temperature steady = physics::conductorTemperature(conductor->ambient, conductor->limit,
+                                                                     step.current, conductor->capacity);
             conductor_ = physics::temperatureAfter(conductor_, steady, conductor->quick, step.duration);
         }
         early_.advance(step);

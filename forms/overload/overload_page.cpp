@@ -22,9 +22,6 @@ namespace loopwright {
 namespace {
 
 constexpr int side = 20, top = 12, between = 24;
-/// The checks that speak of a load over time, the plainest first.
-constexpr std::array checks{std::string_view("hidden-overload"), std::string_view("early-operation"),
-                            std::string_view("conductor-heat")};
 
 } // namespace
 
@@ -65,7 +62,7 @@ QWidget* OverloadPage::makeSheet() {
     column->setSpacing(10);
     column->addWidget(title_);
     column->addWidget(facts_);
-    for (std::size_t i = 0; i < checks.size(); ++i)
+    for (std::size_t i = 0; i < checksOverTime.size(); ++i)
         column->addWidget(plates_.emplace_back(new VerdictPlate(appearance_)));
     pictures_ = new QWidget;
     auto* below = new QVBoxLayout(pictures_);
@@ -135,8 +132,8 @@ void OverloadPage::show(const SiteViewPtr& view, Id circuit) {
 
 void OverloadPage::showFindings(const SiteView& view) {
     const auto found = view.assessment.about(circuit_);
-    for (std::size_t i = 0; i < checks.size(); ++i) {
-        const auto finding = std::ranges::find(found, checks[i], &Finding::check);
+    for (std::size_t i = 0; i < checksOverTime.size(); ++i) {
+        const auto finding = std::ranges::find(found, checksOverTime[i], &Finding::check);
         // The first one always says something; the others where they have something to say.
         const bool speaks =
             finding != found.end() && (i == 0 || (*finding)->verdict != Verdict::DoesNotApply);
