@@ -70,9 +70,9 @@ void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limi
     addLabel(axes, {at, *peak}, Qt::AlignBottom | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft),
              tr("conductor, peak %1").arg(degreesText(celsius(*peak), 0)), style, look.accent, true);
     addLabel(axes, {end, limit.base()}, Qt::AlignTop | Qt::AlignRight,
-             tr("insulation's limit %1").arg(degreesText(limit, 0)), style, look.fails);
+             tr("insulation’s limit %1").arg(degreesText(limit, 0)), style, look.fails);
     key.add(tr("conductor"), line);
-    key.add(tr("insulation's limit"), dashes);
+    key.add(tr("insulation’s limit"), dashes);
 }
 
 void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& device, PlotKey& key,
@@ -94,12 +94,13 @@ void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& devi
              style, look.ink);
 }
 
-QString readStates(const QString& device, const std::optional<Ratio>& earliest,
-                   const std::optional<Ratio>& latest, const Words& words) {
-    const auto state = [&](const std::optional<Ratio>& theta) {
-        return theta ? words.number(*theta, 2) : tr("operated");
+QString readStates(const QString& device, const EdgeState& earliest, const EdgeState& latest,
+                   const Words& words) {
+    const auto said = [&](const EdgeState& edge) {
+        if (!edge.isLimited) return tr("not known");
+        return edge.state ? words.number(*edge.state, 2) : tr("operated");
     };
-    return tr("earliest %1 %2, latest %3").arg(device, state(earliest), state(latest));
+    return tr("earliest %1 %2, latest %3").arg(device, said(earliest), said(latest));
 }
 
 std::vector<QPointF> above(const QVector<double>& keys, const QVector<double>& values, double level) {

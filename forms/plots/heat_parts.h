@@ -39,9 +39,15 @@ void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limi
 void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& device, PlotKey& key,
                 const PlotStyle& style);
 
-/// "earliest fuse 0.84, latest 0.37"; nothing stands for one that has operated.
-QString readStates(const QString& device, const std::optional<Ratio>& earliest,
-                   const std::optional<Ratio>& latest, const Words& words);
+/// One edge at one moment.
+struct EdgeState {
+    std::optional<Ratio> state; ///< nothing once it has operated
+    bool isLimited = false;     ///< something says how warm it gets; otherwise nothing is known of it
+};
+
+/// "earliest fuse 0.84, latest 0.37"; "operated" or "not known" in the place of a state.
+QString readStates(const QString& device, const EdgeState& earliest, const EdgeState& latest,
+                   const Words& words);
 
 /// What lies above a level, as one outline along it.
 std::vector<QPointF> above(const QVector<double>& keys, const QVector<double>& values, double level);

@@ -80,7 +80,10 @@ QString readHeat(const overload::HeatPicture& picture, Time time, const Words& w
     QString said = spokenTime(time, words) + QStringLiteral(": ");
     if (picture.limit)
         said += tr("conductor %1; ").arg(words.measure(measure(moment->conductor, units::celsius, 0)));
-    return said + readStates(words.word(picture.device), moment->earliest, moment->latest, words);
+    // From cold a state is known at the beginning wherever it is limited at all.
+    const overload::HeatPicture::Moment& first = picture.moments.front();
+    return said + readStates(words.word(picture.device), {moment->earliest, first.earliest.has_value()},
+                             {moment->latest, first.latest.has_value()}, words);
 }
 
 } // namespace loopwright

@@ -154,7 +154,10 @@ QString readLog(const overload::LogPicture& picture, Time time, const Words& wor
     said += QStringLiteral("; ");
     if (picture.limit)
         said += tr("conductor %1; ").arg(words.measure(measure(column->conductor, units::celsius, 0)));
-    return said + readStates(words.word(picture.device), column->earliest, column->latest, words);
+    // From cold a state is known at the beginning wherever it is limited at all.
+    const Column& first = picture.columns.front();
+    return said + readStates(words.word(picture.device), {column->earliest, first.earliest.has_value()},
+                             {column->latest, first.latest.has_value()}, words);
 }
 
 } // namespace loopwright

@@ -149,7 +149,7 @@ class TimeCurrentDrawing {
             const double energy = picture_.withstand->base();
             const double upTo = picture_.adiabaticUpTo.base();
             addLine(axes_, {std::sqrt(energy / upTo), upTo}, {std::sqrt(energy / bottom), bottom}, pen);
-            key.add(tr("conductor's limit"), pen);
+            key.add(tr("conductor’s limit"), pen);
         }
         if (picture_.fault) {
             const QPen pen = strokePen(look_.inkSoft, 1.4, Stroke::Dotted);

@@ -57,7 +57,7 @@ class Facts {
     void addRatios() {
         add(tr("Load against the rating of %1").arg(amperesText(overload_.rated)), times(answer_.toDevice));
         if (answer_.toWiring && overload_.conductor)
-            add(tr("Load against the wiring's %1").arg(amperesText(overload_.conductor->capacity)),
+            add(tr("Load against the wiring’s %1").arg(amperesText(overload_.conductor->capacity)),
                 times(*answer_.toWiring));
         if (answer_.overRating.above > Time() && !overload_.load.load.isSteady)
             add(tr("Above the rating"), tr("%1 in %2")
