@@ -66,7 +66,7 @@ class Rows {
             width = std::max(width, word.size() + gap);
         std::string text;
         for (const auto& [word, meaning] : rows_)
-            text += "  " + word + std::string(width - word.size(), ' ') + meaning + "\n";
+            text.append("  ").append(word).append(width - word.size(), ' ').append(meaning).append("\n");
         return text;
     }
 

@@ -32,10 +32,8 @@ class Paginator {
     void place(std::size_t index) {
         const Block& block = blocks_[index];
         if (block.table != openTable_) closeTable();
-        if (pages_.empty() || block.startsPage || block.form != pages_.back().form)
-            startPage(block.form);
-        else if (!pageIsEmpty() && !fits(index))
-            startPage(block.form);
+        const bool mustStart = pages_.empty() || block.startsPage || block.form != pages_.back().form;
+        if (mustStart || (!pageIsEmpty() && !fits(index))) startPage(block.form);
         openTable(block.table);
         if (!pageIsEmpty()) top_ += gapOf(block);
         put(Placed::Part::Block, static_cast<int>(index), block.height);

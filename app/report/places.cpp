@@ -46,7 +46,7 @@ Place placeOf(const Installation& installation, const Observation& observation) 
 
 QString addressOf(const Installation& installation, const Place& place) {
     if (!place.board) return text(installation.site.name);
-    const QString board = text(place.board->name);
+    QString board = text(place.board->name);
     if (!place.circuit) return board;
     return QCoreApplication::translate("Report", "%1, way\u00A0%2").arg(board, wayOf(*place.circuit));
 }

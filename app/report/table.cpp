@@ -63,6 +63,7 @@ Stack Table::row(const std::vector<Stack>& cells) const {
     Stack row;
     for (std::size_t index = 0; index < parts; ++index) {
         std::vector<Stack> those;
+        those.reserve(parted.size());
         for (const auto& cell : parted)
             those.push_back(index < cell.size() ? cell[index] : Stack{});
         row.push_back(part(those, index + 1 == parts));

@@ -96,7 +96,7 @@ std::vector<double> switchesOf(const std::vector<Runs>& runs, Time cycle) {
 void beginAfterRest(Steps& steps) {
     const auto rest = std::ranges::min_element(
         steps, {}, [](const physics::DutyStep& step) { return std::pair(step.current, -step.duration); });
-    std::ranges::rotate(steps, std::next(rest));
+    std::rotate(steps.begin(), std::next(rest), steps.end());
 }
 
 Steps alignedAtTheirEnds(Current base, const std::vector<Runs>& runs) {

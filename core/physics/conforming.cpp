@@ -53,6 +53,7 @@ struct Test {
 
 std::vector<Test> testsOf(const std::vector<TimeCurrent>& limits, const Constants& constants) {
     std::vector<Test> tests;
+    tests.reserve(limits.size());
     for (const TimeCurrent& limit : limits)
         tests.push_back({limit.current.base(), risen(constants, limit.time)});
     return tests;
@@ -96,6 +97,7 @@ constexpr double hair = 1e-9;
 
 std::vector<double> logarithmicSteps(double from, double to, int count) {
     std::vector<double> steps;
+    steps.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         steps.push_back(from * std::pow(to / from, static_cast<double>(i) / (count - 1)));
     return steps;
@@ -186,6 +188,7 @@ std::vector<ThermalReplica> leading(const std::vector<Candidate>& candidates, co
         kept.insert(first);
     }
     std::vector<ThermalReplica> result;
+    result.reserve(kept.size());
     for (const std::size_t index : kept)
         result.push_back({amperes(candidates[index].reference), candidates[index].shape.branches(constants)});
     return result;

@@ -77,7 +77,7 @@ class Actions {
         const QString page = QCoreApplication::translate("Report", "Page %1.")
                                  .arg(composing_.input.words.number(
                                      std::int64_t{composing_.pageOf(observationAnchor(observation.id))}));
-        const QString whole = QStringLiteral("%1. %2 %3").arg(place, text(observation.text), page);
+        QString whole = QStringLiteral("%1. %2 %3").arg(place, text(observation.text), page);
         if (!observation.action.empty() &&
             composing_.type.lines(whole, style::cellSoft, table_.room(1)).size() <= mostLines)
             return whole;

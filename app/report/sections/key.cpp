@@ -69,6 +69,7 @@ void writeVerdicts(const Composing& composing, Flow& flow) {
          QCoreApplication::translate("Report", "There is nothing here that the check could be about.")},
     }};
     std::vector<Meaning> meanings;
+    meanings.reserve(verdicts.size());
     for (const auto& [verdict, said] : verdicts)
         meanings.push_back(
             {markOf(verdict), inkOf(verdict), composing.input.words.word(wordKey(verdict)), said});
