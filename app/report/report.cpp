@@ -74,10 +74,10 @@ Report composeReport(const ReportInput& input) {
     PageIndex pages;
     const PhotoAlbum album(input.attachments);
     // Half the width of a page, a little wider than high, in pixels of 1/96 inch; logs the whole width.
-    constexpr double pixelsPerMm = 96 / 25.4, plotShape = 0.9;
+    constexpr double pixelsPerMm = 96 / 25.4, plotShape = 0.84;
     const double plotWidth = columnWidth / mm * pixelsPerMm;
     const QSizeF plot(plotWidth, plotWidth * plotShape);
-    constexpr double logHeight = 1.45; // of the others': it has three panels
+    constexpr double logHeight = 1.55; // of the others': it has three panels
     const OverloadAlbum overloads(
         input, plot, {(2 * columnWidth + columnGap) / mm * pixelsPerMm, plot.height() * logHeight});
     const Composing composing{input, *visit, type, album, overloads, pages};

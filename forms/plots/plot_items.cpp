@@ -138,6 +138,13 @@ void addLine(QCPAxisRect& axes, const QPointF& from, const QPointF& to, const QP
     line->setPen(pen);
 }
 
+namespace {
+
+/// What has room in one of two columns of the smallest plot, in pixels of the look.
+constexpr int longestKey = 118;
+
+} // namespace
+
 PlotKey::PlotKey(QCPAxisRect& axes, const PlotStyle& style)
   : axes_(axes)
   , legend_(new QCPLegend) {
@@ -161,7 +168,7 @@ PlotKey::PlotKey(QCPAxisRect& axes, const PlotStyle& style)
 void PlotKey::add(const QString& text, const QPen& pen) {
     // A graph without data stands in for lines that are items, which a legend does not take.
     QCPGraph& graph = addCurve(axes_, {}, {}, pen);
-    graph.setName(text);
+    graph.setName(QFontMetrics(legend_->font()).elidedText(text, Qt::ElideRight, longestKey));
     legend_->addItem(new QCPPlottableLegendItem(legend_, &graph)); // the legend owns it
 }
 
