@@ -11,9 +11,6 @@
 namespace loopwright {
 namespace {
 
-constexpr std::array verdicts{Verdict::Fails, Verdict::CannotTell, Verdict::Close, Verdict::Holds,
-                              Verdict::DoesNotApply};
-
 class Telling {
   public:
     Telling(const Installation& installation, const Assessment& assessment, const Words& words)
@@ -42,7 +39,7 @@ class Telling {
     Json verdictCounts() const {
         Json counts = Json::object();
         const Tally tally = assessment_.checks();
-        for (const Verdict verdict : verdicts)
+        for (const Verdict verdict : worstFirst)
             counts[std::string(verdictKey(verdict))] = tally.of(verdict);
         return counts;
     }
@@ -86,8 +83,8 @@ class Telling {
             {"limitBound", boundKey(finding.limit ? finding.limit->bound : Bound::Exact)},
             {"unit", shown ? std::string(shown->unit.suffix) : std::string()},
             {"missing", missing},
-            {"working", workingJson(finding.working, words_)},
-            {"source", sourceJson(finding.working.source)},
+            {"working", workingJson(*finding.working, words_)},
+            {"source", sourceJson(finding.working->source)},
             {"sentence", utf8(plainNotation(findingText(finding, words_)))}};
     }
 

@@ -82,6 +82,11 @@ Request parseCommandLine(int argc, const char* const* argv, std::ostream& out, s
     reportApp->add_option("--pdf", report.pdf, "PDF file to write; one that is there is replaced")
         ->required()
         ->type_name("PDF");
+    reportApp
+        ->add_option("--label", report.labels,
+                     "What your local scheme calls a grade, printed beside it: put-right=TEXT; once for each")
+        ->type_name("GRADE=TEXT")
+        ->allow_extra_args(false);
 
     ImportRequest import;
     CLI::App* importApp = app.add_subcommand("import", "Take a site file into a workbook");
@@ -129,7 +134,9 @@ int carryOut(const Request& request, const CommandSurroundings& around) {
             [&](const OpenRequest&) { return exitDone; },
             [&](const DemoRequest& demo) { return demoCommand(around, demo.folder); },
             [&](const AssessRequest& assess) { return assessCommand(around, assess.choice, assess.asJson); },
-            [&](const ReportRequest& report) { return reportCommand(around, report.choice, report.pdf); },
+            [&](const ReportRequest& report) {
+                return reportCommand(around, report.choice, report.pdf, report.labels);
+            },
             [&](const ImportRequest& import) {
                 return importCommand(around, import.siteFile, import.workbook);
             },

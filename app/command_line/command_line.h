@@ -22,6 +22,7 @@ struct AssessRequest {
 struct ReportRequest {
     SiteChoice choice;
     std::filesystem::path pdf;
+    std::vector<std::string> labels; ///< GRADE=TEXT
 };
 struct ImportRequest {
     std::filesystem::path siteFile;

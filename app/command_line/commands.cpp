@@ -11,6 +11,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <span>
 
 namespace loopwright {
@@ -20,15 +21,32 @@ QString sentence(const char* source) {
     return QCoreApplication::translate("CommandLine", source);
 }
 
+/// Reads GRADE=TEXT, one for each grade that has a label.
+tl::expected<OfficeLabels, QString> officeLabels(std::span<const std::string> told) {
+    OfficeLabels labels;
+    for (const std::string& each : told) {
+        const auto equals = each.find('=');
+        const auto choices = choicesOf<Grade>().choices;
+        const auto grade = std::ranges::find(choices, each.substr(0, equals), &Choice::key);
+        if (equals == std::string::npos || grade == choices.end())
+            return tl::unexpected(sentence("\"%1\" labels no grade. Write make-safe=TEXT, put-right=TEXT, "
+                                           "look-further=TEXT or worth-improving=TEXT.")
+                                      .arg(text(each)));
+        labels[grade->value] = text(each.substr(equals + 1));
+    }
+    return labels;
+}
+
 tl::expected<void, QString> writeReportOf(const CommandSurroundings& surroundings, const LoadedSite& site,
-                                          const std::filesystem::path& pdf) {
+                                          const std::filesystem::path& pdf, const OfficeLabels& labels = {}) {
     const ReportInput input{.installation = site.installation,
                             .assessment = site.assessment,
                             .tables = surroundings.knowledge.tables,
                             .rules = *site.rules,
                             .words = surroundings.words,
                             .clock = surroundings.clock,
-                            .attachments = site.attachments};
+                            .attachments = site.attachments,
+                            .officeLabels = labels};
     return writeReport(input, shown(pdf));
 }
 
@@ -95,11 +113,13 @@ int assessCommand(const CommandSurroundings& surroundings, const SiteChoice& cho
 }
 
 int reportCommand(const CommandSurroundings& surroundings, const SiteChoice& choice,
-                  const std::filesystem::path& pdf) {
+                  const std::filesystem::path& pdf, std::span<const std::string> told) {
+    const auto labels = officeLabels(told);
+    if (!labels) return refuse(surroundings, labels.error());
     if (const auto apart = refuseOnto(choice.file, pdf); !apart) return refuse(surroundings, apart.error());
     const auto site = loadSite(surroundings, choice.file, choice.site, choice.visit);
     if (!site) return refuse(surroundings, site.error());
-    if (const auto written = writeReportOf(surroundings, *site, pdf); !written)
+    if (const auto written = writeReportOf(surroundings, *site, pdf, *labels); !written)
         return refuse(surroundings, written.error());
     surroundings.out << utf8(sentence("Report written to %1.").arg(shown(pdf))) << '\n';
     return exitDone;

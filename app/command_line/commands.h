@@ -4,6 +4,7 @@
 #include "app/command_line/surroundings.h"
 
 #include <filesystem>
+#include <span>
 #include <string>
 
 /// One function a command. Each gives an exit code and leaves files as they were when it cannot do what was
@@ -17,9 +18,9 @@ struct SiteChoice {
 };
 
 int assessCommand(const CommandSurroundings& surroundings, const SiteChoice& choice, bool asJson);
-/// Needs a QGuiApplication for its fonts.
+/// `labels` are GRADE=TEXT, what an office calls a grade. Needs a QGuiApplication for its fonts.
 int reportCommand(const CommandSurroundings& surroundings, const SiteChoice& choice,
-                  const std::filesystem::path& pdf);
+                  const std::filesystem::path& pdf, std::span<const std::string> labels);
 /// Adds the site of a site file to a workbook, which is made when it is not there.
 int importCommand(const CommandSurroundings& surroundings, const std::filesystem::path& siteFile,
                   const std::filesystem::path& workbook);

@@ -87,11 +87,9 @@ void writeObservations(QTextStream& out, const LoadedSite& site, const Words& wo
 void writeTally(QTextStream& out, const LoadedSite& site, const Words& words) {
     out << '\n' << sentence("Checks:");
     const Tally tally = site.assessment.checks();
-    constexpr std::array order{Verdict::Fails, Verdict::CannotTell, Verdict::Close, Verdict::Holds,
-                               Verdict::DoesNotApply};
-    for (const Verdict verdict : order)
-        out << (verdict == order.front() ? " " : ", ") << words.number(std::int64_t{tally.of(verdict)}) << ' '
-            << words.word(wordKey(verdict));
+    for (const Verdict verdict : worstFirst)
+        out << (verdict == worstFirst.front() ? " " : ", ") << words.number(std::int64_t{tally.of(verdict)})
+            << ' ' << words.word(wordKey(verdict));
     const Progress progress = readingsDone(site.installation, site.assessment);
     out << '\n'
         << sentence("Readings: %1 of %2.")

@@ -37,6 +37,18 @@ std::vector<OverloadSheet> told(const Assessment& assessment) {
     return sheets;
 }
 
+/// Adds the circuits that only a log of the visit speaks of.
+void addLogged(const Installation& installation, Id visit, std::vector<OverloadSheet>& sheets) {
+    for (const CurrentLog& log : installation.currentLogs) {
+        const CircuitReading* reading = find(installation.circuitReadings, log.reading);
+        if (!reading || reading->visit != visit) continue;
+        const Circuit* circuit = find(installation.circuits, reading->circuit);
+        if (!circuit || !isInUse(*circuit)) continue;
+        if (std::ranges::find(sheets, circuit->id, &OverloadSheet::circuit) == sheets.end())
+            sheets.emplace_back().circuit = circuit->id;
+    }
+}
+
 template <class Draw, class Picture>
 QPicture drawn(Draw draw, const Picture& picture, const PlotStyle& style, const QSizeF& size) {
     QCustomPlot plot;
@@ -71,7 +83,7 @@ OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size, const
   , logSize_(logSize) {
     const PlotStyle style = paperPlotStyle(input.words);
     const Id visit = input.assessment.visit;
-    std::erase_if(sheets_, [&](OverloadSheet& sheet) {
+    const auto isUnknown = [&](OverloadSheet& sheet) {
         const auto overload =
             circuitOverload(input.installation, visit, sheet.circuit, input.tables, input.rules);
         if (!overload) return true;
@@ -79,10 +91,13 @@ OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size, const
         sheet.remedies = remedies(input.installation, visit, sheet.circuit, input.tables, input.rules);
         sheet.band = drawn(drawTimeCurrent, overload->band, style, size);
         sheet.heat = drawn(drawHeat, overload->heat, style, size);
+        return false;
+    };
+    std::erase_if(sheets_, isUnknown);
+    addLogged(input.installation, visit, sheets_);
+    for (OverloadSheet& sheet : sheets_)
         for (const CurrentLog* log : logsOf(input.installation, visit, sheet.circuit))
             sheet.logs.push_back(sheetOf(input, sheet.circuit, *log, style, logSize));
-        return false;
-    });
 }
 
 } // namespace loopwright::report

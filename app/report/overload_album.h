@@ -20,10 +20,11 @@ struct LogSheet {
     QPicture picture;
 };
 
-/// A circuit whose load over time needs a person: its findings, pictures, facts and remedies.
+/// A circuit whose load over time needs a person: its findings, pictures, facts and remedies. Of a circuit
+/// that nothing is found in, only what was logged.
 struct OverloadSheet {
     Id circuit;
-    std::vector<std::size_t> findings; ///< indices into the assessment, the plainest first
+    std::vector<std::size_t> findings; ///< indices into the assessment, the plainest first; none: logs only
     std::vector<OverloadFact> facts;
     std::vector<Remedy> remedies;
     QPicture band;

@@ -15,11 +15,13 @@ namespace {
 template <class Context>
 void find(std::span<const RegisteredCheck<Context>> checks, const Context& context,
           std::vector<Finding>& findings) {
-    const auto first = static_cast<std::ptrdiff_t>(findings.size());
+    std::vector<Finding> found;
+    found.reserve(checks.size());
     for (const RegisteredCheck<Context>& check : checks)
-        findings.push_back(check.run(context));
-    std::stable_sort(findings.begin() + first, findings.end(),
-                     [](const Finding& a, const Finding& b) { return a.verdict < b.verdict; });
+        found.push_back(check.run(context));
+    for (const Verdict verdict : worstFirst)
+        for (Finding& finding : found)
+            if (finding.verdict == verdict) findings.push_back(std::move(finding));
 }
 
 } // namespace

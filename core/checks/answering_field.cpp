@@ -65,7 +65,7 @@ constexpr std::array rows{
 std::optional<AnsweringField> answeringField(const Finding& finding) {
     for (const Row& row : rows)
         if (row.check == finding.check &&
-            (row.resultSymbol.empty() || row.resultSymbol == finding.working.resultSymbol))
+            (row.resultSymbol.empty() || row.resultSymbol == finding.working->resultSymbol))
             return row.field;
     return std::nullopt;
 }

@@ -61,5 +61,6 @@ Finding checkSupplyCompleteness(const VisitContext& context);
 
 Finding checkCalibration(const InstrumentContext& context);
 Finding checkInstrumentUncertainty(const InstrumentContext& context);
+Finding checkInstrumentRange(const InstrumentContext& context);
 
 } // namespace loopwright

@@ -3,8 +3,10 @@
 
 #include "core/model/fields.h"
 #include "core/phrases/message.h"
+#include "core/working/boxed.h"
 #include "core/working/working.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -16,6 +18,9 @@ namespace loopwright {
 
 /// Worst first, so that sorting by it puts first what needs a person.
 enum class Verdict : std::uint8_t { Fails, CannotTell, Close, Holds, DoesNotApply };
+
+inline constexpr std::array worstFirst{Verdict::Fails, Verdict::CannotTell, Verdict::Close, Verdict::Holds,
+                                       Verdict::DoesNotApply};
 
 /// "fails", "cannot-tell", "close", "holds", "does-not-apply": stable, in files and on the command line.
 std::string_view verdictKey(Verdict verdict);
@@ -50,8 +55,8 @@ struct Finding {
     std::optional<Measure> result;
     std::optional<Measure> limit;
     std::vector<MissingInput> missing;
-    Message sentence; ///< what a person reads; empty key without detail
-    Working working;  ///< empty without detail
+    Message sentence;       ///< what a person reads; empty key without detail
+    Boxed<Working> working; ///< empty without detail
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 

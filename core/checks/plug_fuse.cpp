@@ -13,6 +13,32 @@ bool hasPlugFuse(const Equipment* equipment) {
     return !equipment->plugFuse.isMissing() && equipment->plugFuse.state != EntryState::NotApplicable;
 }
 
+/// Whether it is known to run for hours: by its duty, or by what it is for where nobody recorded one.
+bool isContinuous(const VisitContext& visit, const Equipment& equipment) {
+    if (const auto on = usable(equipment.onTime))
+        return *on >= hours(visit.tables.band(Band::ContinuousTime).value);
+    switch (equipment.kind) {
+    case EquipmentKind::StoredHeater:
+    case EquipmentKind::SpaceHeating:
+    case EquipmentKind::FloorHeating:
+    case EquipmentKind::EvCharging:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// The share of the rating that is kept free before anything is remarked on.
+Ratio keptFree(const VisitContext& visit, const Equipment& equipment, Worksheet& sheet) {
+    if (!isContinuous(visit, equipment)) return visit.rules.closeBand;
+    const auto& share = visit.tables.band(Band::ContinuousShare);
+    sheet.showAside([&] {
+        return tableTerm("c", share.value, units::percent, share.source,
+                         {"check.note.continuous-share", {equipment.name}});
+    });
+    return std::max(visit.rules.closeBand, 1 - share.value);
+}
+
 /// Whether no sound fuse is sure to end what overloads it (BS 1362).
 bool needNeverOperate(const CircuitContext& context, const Equipment& equipment, Current rated) {
     const DeviceFamily* family = context.tables.deviceFamily("1362");
@@ -25,7 +51,8 @@ bool needNeverOperate(const CircuitContext& context, const Equipment& equipment,
 } // namespace
 
 /// I ≤ I_n of the fuse in a plug or fused outlet, for each piece of equipment that has one; the worst
-/// decides.
+/// decides. What runs for hours is close to its limit sooner, because plug and outlet are then as hot as they
+/// get.
 Finding checkPlugFuse(const CircuitContext& context) {
     Worksheet sheet(phrasing<"plug-fuse">, context, {RecordKind::Circuit, context.circuit.id});
     if (std::ranges::none_of(context.equipment, hasPlugFuse))
@@ -45,7 +72,8 @@ Finding checkPlugFuse(const CircuitContext& context) {
             return computedTerm("I", drawn->each.value, units::ampere,
                                 {"check.note.equipment", {equipment->name}});
         });
-        if (sheet.compare(Relation::AtMost, "I", drawn->each, Figure<Current>{*rated}, units::ampere)) {
+        if (sheet.compareWithin(keptFree(context, *equipment, sheet), Relation::AtMost, "I", drawn->each,
+                                Figure<Current>{*rated}, units::ampere)) {
             deciding = equipment;
             load = drawn->each;
             rating = *rated;
@@ -54,6 +82,8 @@ Finding checkPlugFuse(const CircuitContext& context) {
     static const std::string nobody;
     const std::string& name = deciding ? deciding->name : nobody;
     const Measure drawn = measure(load, units::ampere), rated = measure(rating, units::ampere);
+    if (deciding && isContinuous(context, *deciding))
+        sheet.phrase(Verdict::Close, "check.plug-fuse.continuous");
     if (!sheet.isFull() || !deciding || sheet.verdict() != Verdict::Fails ||
         !needNeverOperate(context, *deciding, rating))
         return sheet.conclude(name, drawn, rated);

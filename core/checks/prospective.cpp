@@ -107,6 +107,40 @@ std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record
     return found;
 }
 
+/// The line conductor of one circuit from end to end at 20 degC; nothing where what it is made of is not
+/// known.
+std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
+    const Wiring& wiring = circuit.wiring;
+    const auto size = usable(wiring.lineSize);
+    const auto length = usable(wiring.length);
+    const auto each = size ? tables.conductorResistance(wiring.material, *size) : std::nullopt;
+    if (!each || !length) return std::nullopt;
+    return each->value * *length / usable(wiring.parallelConductors).value_or(1);
+}
+
+/// What is left of the supply's current at the board. A circuit whose wiring is not known takes nothing off.
+Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>& atSupply,
+                              std::string_view symbol, Worksheet& sheet) {
+    Resistance run;
+    for (const Feeder& feeder : context.feeders)
+        if (const auto resistance = lineResistance(context.tables, feeder.circuit)) {
+            run += *resistance;
+            sheet.show([&] {
+                return computedTerm(
+                    "R_1", *resistance, units::ohm,
+                    {"check.note.feeder-resistance", {pathOf(context.installation, feeder.circuit)}});
+            });
+        }
+    if (run == Resistance()) return atSupply;
+    const Figure<Current> left{physics::mostFaultCurrentDownstream(atSupply.value, nominalVoltage(context),
+                                                                   context.rules.voltageFactorMax, run),
+                               atSupply.bound, -1, atSupply.uncertainty};
+    sheet.show([&] {
+        return computedTerm(symbol, left.value, units::kiloampere, {"check.note.behind-feeders", {}});
+    });
+    return left;
+}
+
 } // namespace
 
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
@@ -117,6 +151,7 @@ std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, W
     const Phases supplied = context.supply ? context.supply->phases : Phases::Three;
     if (auto found = atPlace(context, context.supplyReading, supplyLoop, supplied, sheet, symbol)) {
         if (context.feeders.empty()) return found;
+        found = behindFeeders(context, *found, symbol, sheet);
         found->bound = combined(found->bound, Bound::OrLess);
         sheet.leansOn(RecordKind::BoardReading, reading ? reading->id : Id{}, "prospectiveFaultCurrent_kA");
         return found;

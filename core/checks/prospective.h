@@ -6,8 +6,9 @@
 namespace loopwright {
 
 /// The largest prospective fault current at a board: of what was read there, c_max U_0 / Z of the loops to
-/// earth and to neutral, and twice that of one phase between three. Else the largest of the same at the
-/// supply, which is an upper bound further in. Each is shown, the largest under `symbol`.
+/// earth and to neutral, and twice that of one phase between three. Else what the largest of the same at the
+/// supply leaves behind the line conductors of the circuits that lead to the board, which is an upper bound.
+/// Each is shown, the largest under `symbol`.
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
                                                   std::string_view symbol = "I_pf");
 

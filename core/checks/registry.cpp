@@ -79,6 +79,7 @@ std::span<const RegisteredCheck<InstrumentContext>> instrumentChecks() {
     static constexpr std::array checks{
         Check{"calibration", checkCalibration},
         Check{"instrument-uncertainty", checkInstrumentUncertainty},
+        Check{"instrument-range", checkInstrumentRange},
     };
     return checks;
 }

@@ -80,15 +80,15 @@ void Worksheet::takeOutcome(TestOutcome outcome, RecordKind kind, Id id, std::st
 }
 
 void Worksheet::addTerm(Term&& term) {
-    if (term.origin == TermOrigin::Assumed) finding_.working.restsOnAssumption = true;
-    finding_.working.terms.push_back(std::move(term));
+    if (term.origin == TermOrigin::Assumed) finding_.working.write().restsOnAssumption = true;
+    finding_.working.write().terms.push_back(std::move(term));
 }
 
 void Worksheet::clause(std::string_view purpose) {
     if (!isFull()) return;
     if (const RuleSet::Clause* clause = rules_.clause(purpose)) {
-        finding_.working.clause = clause->number;
-        finding_.working.source = clause->source;
+        finding_.working.write().clause = clause->number;
+        finding_.working.write().source = clause->source;
     }
 }
 
@@ -101,24 +101,25 @@ void Worksheet::state(Judgement judgement, Relation relation, std::string_view s
     finding_.result = result;
     finding_.limit = limit;
     if (!isFull()) return;
-    finding_.working.relation = relation;
-    finding_.working.resultSymbol = symbol;
-    finding_.working.result = result;
-    finding_.working.limit = limit;
+    Working& working = finding_.working.write();
+    working.relation = relation;
+    working.resultSymbol = symbol;
+    working.result = result;
+    working.limit = limit;
 }
 
 void Worksheet::showUncertainty() {
     if (!uncertainty_ || !isFull()) return;
     const Uncertainty& how = *uncertainty_;
     if (how.standard)
-        finding_.working.terms.push_back(tableTerm("u", how.share, units::percent, *how.standard,
-                                                   {"check.note.uncertainty-standard", {}}));
+        finding_.working.write().terms.push_back(tableTerm("u", how.share, units::percent, *how.standard,
+                                                           {"check.note.uncertainty-standard", {}}));
     else
-        finding_.working.terms.push_back({"u",
-                                          measure(how.share, units::percent),
-                                          TermOrigin::Typed,
-                                          {"check.note.uncertainty-instrument", {}},
-                                          {}});
+        finding_.working.write().terms.push_back({"u",
+                                                  measure(how.share, units::percent),
+                                                  TermOrigin::Typed,
+                                                  {"check.note.uncertainty-instrument", {}},
+                                                  {}});
 }
 
 void Worksheet::decide(Verdict verdict) {

@@ -108,7 +108,7 @@ class Worksheet {
 
     /// Where the limit was published, where the rule set does not say.
     void source(const Source& published) {
-        if (isFull() && finding_.working.source.title.empty()) finding_.working.source = published;
+        if (isFull() && finding_.working->source.title.empty()) finding_.working.write().source = published;
     }
 
     /// Adds the term that `make` returns, which is asked only where a working is written.
@@ -120,10 +120,10 @@ class Worksheet {
     /// assumed.
     template <class Make>
     void showAside(Make&& make) {
-        if (isFull()) finding_.working.terms.push_back(make());
+        if (isFull()) finding_.working.write().terms.push_back(make());
     }
     void formula(std::string_view text) {
-        if (isFull()) finding_.working.formula = text;
+        if (isFull()) finding_.working.write().formula = text;
     }
     /// Clause and source of the rule that the check goes by.
     void clause(std::string_view purpose);
@@ -149,6 +149,10 @@ class Worksheet {
         return compareWithin(0, relation, symbol, Figure<Q>{result.value, result.bound, result.decimals},
                              Figure<Q>{limit.value, limit.bound}, unit);
     }
+    /// The same with a band of the caller's own: what comes nearer to the limit than this share is close.
+    template <class Q>
+    bool compareWithin(Ratio closeBand, Relation relation, std::string_view symbol, const Figure<Q>& result,
+                       const Figure<Q>& limit, const Unit& unit);
     /// A verdict that rests on no figures.
     void decide(Verdict verdict);
     /// A verdict that is worse than this becomes this one.
@@ -192,9 +196,6 @@ class Worksheet {
         return (result.uncertainty ? result.uncertainty->share * share : 0) +
                (limit.uncertainty ? limit.uncertainty->share : 0);
     }
-    template <class Q>
-    bool compareWithin(Ratio closeBand, Relation relation, std::string_view symbol, const Figure<Q>& result,
-                       const Figure<Q>& limit, const Unit& unit);
     enum class Lack : std::uint8_t {
         None,
         Missing,

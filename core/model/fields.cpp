@@ -222,6 +222,10 @@ std::span<const Field<Instrument>> fieldsOf<Instrument>() {
             size("electrodeUncertainty_percent", units::percent)),
         field<Instrument, &Instrument::currentUncertainty>(
             size("currentUncertainty_percent", units::percent)),
+        field<Instrument, &Instrument::continuityFrom>(size("continuityFrom_ohm", units::ohm)),
+        field<Instrument, &Instrument::loopFrom>(size("loopFrom_ohm", units::ohm)),
+        field<Instrument, &Instrument::insulationTo>(size("insulationTo_Mohm", units::megohm)),
+        field<Instrument, &Instrument::currentTo>(size("currentTo_A", units::ampere)),
     };
     return fields;
 }

@@ -187,6 +187,11 @@ struct Instrument {
     Entry<Ratio> residualTimeUncertainty;
     Entry<Ratio> electrodeUncertainty;
     Entry<Ratio> currentUncertainty;
+    // As far as it is good for; missing: not said.
+    Entry<Resistance> continuityFrom;
+    Entry<Resistance> loopFrom;
+    Entry<Resistance> insulationTo;
+    Entry<Current> currentTo;
     friend bool operator==(const Instrument&, const Instrument&) = default;
 };
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/overload/logged_current.h"
 
-#include "core/overload/log_steps.h"
+#include "core/overload/log_pass.h"
 #include "core/physics/thermal_replica.h"
 
 #include <algorithm>
@@ -12,111 +12,6 @@
 namespace loopwright::overload {
 
 namespace {
-
-constexpr std::size_t blockLength = 256; // samples
-
-/// Samples side by side, and what bounds a replica's state over them.
-struct Block {
-    std::size_t first = 0, count = 0;
-    double time = 0;    ///< s
-    double energy = 0;  ///< sum of I2 t, A2s
-    double highest = 0; ///< largest I2
-};
-
-/// A conductor on its way, in shares of its rise at I_z, and how long it was how warm.
-class Warming {
-  public:
-    Warming(const Conductor& conductor, Time constant)
-      : decay_(constant.base())
-      , perSquare_(1 / (conductor.capacity.base() * conductor.capacity.base())) {}
-
-    void advance(double square, double step) {
-        const double decay = decay_.over(step);
-        state_ = state_ * decay + square * (perSquare_ * (1 - decay));
-        peak_ = std::max(peak_, state_);
-    }
-    /// Counts the state for so long.
-    void stay(double time) {
-        const double bin = std::min(state_ * binsToLimit, static_cast<double>(bins_.size() - 1));
-        bins_[static_cast<std::size_t>(bin)] += time;
-    }
-    double peak() const { return peak_; }
-    Temperature at(const Conductor& conductor, double state) const {
-        return conductor.ambient + (conductor.limit - conductor.ambient) * state;
-    }
-    Ratio ageing(const Conductor& conductor, double energy) const {
-        double sum = 0, time = 0;
-        for (std::size_t i = 0; i < bins_.size(); ++i) {
-            if (bins_[i] == 0) continue;
-            const double middle = (static_cast<double>(i) + 0.5) / binsToLimit;
-            sum += bins_[i] * relativeAgeing(energy, conductor.limit, at(conductor, middle));
-            time += bins_[i];
-        }
-        return time > 0 ? sum / time : 0;
-    }
-
-  private:
-    static constexpr double binsToLimit = 64; // some tenths of a kelvin each
-    Decay decay_;
-    double perSquare_;
-    double state_ = 0, peak_ = 0;
-    std::array<double, 1024> bins_{};
-};
-
-/// What one pass over the samples gathers.
-struct Gathered {
-    std::vector<Block> blocks;
-    double above = 0; ///< s
-};
-
-/// Without a conductor nothing warms.
-struct NoWarming {
-    void advance(double, double) {}
-    void stay(double) {}
-};
-
-/// How many samples may pass between two looks at a temperature.
-std::size_t lookEvery(const LoggedChannel& channel, Time quick) {
-    const double step =
-        (channel.seconds.back() + channel.lastStep.base()) / static_cast<double>(channel.seconds.size());
-    constexpr double looksPerConstant = 8;
-    return static_cast<std::size_t>(std::clamp(quick.base() / (looksPerConstant * step), 1.0, 64.0));
-}
-
-template <class Quick, class Slow>
-Gathered gather(const LoggedChannel& channel, double rated, std::size_t look, Quick& quick, Slow& slow) {
-    Gathered gathered;
-    const std::size_t samples = channel.amperes.size();
-    gathered.blocks.reserve(samples / blockLength + 1);
-    double unseen = 0;
-    std::size_t sinceLook = 0;
-    for (std::size_t first = 0; first < samples; first += blockLength) {
-        Block block{first, std::min(blockLength, samples - first)};
-        double above = 0;
-        for (std::size_t i = first; i < first + block.count; ++i) {
-            const double current = channel.amperes[i], square = current * current;
-            const double step = stepOf(channel, i);
-            quick.advance(square, step);
-            slow.advance(square, step);
-            block.energy += square * step;
-            block.time += step;
-            block.highest = std::max(block.highest, square);
-            above += current > rated ? step : 0;
-            unseen += step;
-            if (++sinceLook >= look) {
-                quick.stay(unseen);
-                slow.stay(unseen);
-                unseen = 0;
-                sinceLook = 0;
-            }
-        }
-        gathered.above += above;
-        gathered.blocks.push_back(block);
-    }
-    quick.stay(unseen);
-    slow.stay(unseen);
-    return gathered;
-}
 
 /// One replica on its way through the log.
 class Passage {
@@ -257,8 +152,8 @@ double latest(const LoggedQuestion& question, const LoggedChannel& channel,
 
 LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warming& slow) {
     LoggedHeat heat;
-    heat.peak = quick.at(conductor, quick.peak());
-    heat.leastPeak = conductor.slow ? slow.at(conductor, slow.peak()) : conductor.ambient;
+    heat.peak = quick.at(conductor, quick.warmed.peak);
+    heat.leastPeak = conductor.slow ? slow.at(conductor, slow.warmed.peak) : conductor.ambient;
     heat.leastAgeing = never;
     for (const Warming* warming : {&quick, &slow})
         for (const double energy : {conductor.life.least, conductor.life.most}) {
@@ -278,18 +173,24 @@ std::optional<Time> unlessNever(double time) {
 LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& channel) {
     LoggedAnswer answer;
     if (channel.amperes.empty()) return answer;
-    Gathered gathered;
+    std::vector<Block> blocks;
+    double above = 0;
+    const auto goThrough = [&](std::size_t look, auto& quick, auto& slow) {
+        Pass pass(channel, question.rated.base(), look, quick, slow);
+        above = pass.above();
+        blocks = std::move(pass).blocks();
+    };
     if (const auto& conductor = question.conductor) {
         Warming quick(*conductor, conductor->quick),
             slow(*conductor, conductor->slow.value_or(conductor->quick));
-        gathered = gather(channel, question.rated.base(), lookEvery(channel, conductor->quick), quick, slow);
+        goThrough(lookEvery(channel, conductor->quick), quick, slow);
         answer.conductor = heatOf(*conductor, quick, slow);
     } else {
         NoWarming none;
-        gathered = gather(channel, question.rated.base(), channel.amperes.size() + 1, none, none);
+        goThrough(channel.amperes.size(), none, none);
     }
     double energy = 0, highest = 0;
-    for (const Block& block : gathered.blocks) {
+    for (const Block& block : blocks) {
         energy += block.energy;
         highest = std::max(highest, block.highest);
     }
@@ -298,9 +199,9 @@ LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& c
     const double logged = (answer.length - channel.gaps).base();
     answer.peak = amperes(std::sqrt(highest));
     answer.rms = amperes(logged > 0 ? std::sqrt(energy / logged) : 0);
-    answer.shareAbove = logged > 0 ? gathered.above / logged : 0;
-    answer.earliest = unlessNever(earliest(question, channel, gathered.blocks));
-    answer.latest = unlessNever(latest(question, channel, gathered.blocks));
+    answer.shareAbove = logged > 0 ? above / logged : 0;
+    answer.earliest = unlessNever(earliest(question, channel, blocks));
+    answer.latest = unlessNever(latest(question, channel, blocks));
     return answer;
 }
 

@@ -91,6 +91,10 @@ constexpr std::array table{
     Phrase{"check.plug-fuse.close",
            LOOPWRIGHT_PHRASE("Phrases", "{0} draws {1}, close to what its {2} plug fuse is rated for."),
            "equipment, current, rating"},
+    Phrase{"check.plug-fuse.continuous",
+           LOOPWRIGHT_PHRASE("Phrases", "{0} draws {1} for hours through its {2} plug fuse: plug and outlet "
+                                        "stay hot. Look at both, and better give it a device of its own."),
+           "equipment, current, rating"},
     Phrase{"check.plug-fuse.fails",
            LOOPWRIGHT_PHRASE(
                "Phrases", "{0} draws {1}, which overloads its {2} plug fuse. Give it a device of its own."),

@@ -39,6 +39,12 @@ Current faultCurrentDownstream(Current upstream, Voltage lineToEarth, Ratio volt
     return driving / magnitude(impedanceOf(driving / upstream, upstreamResistanceToReactance) + run);
 }
 
+Current mostFaultCurrentDownstream(Current upstream, Voltage lineToEarth, Ratio voltageFactor,
+                                   Resistance run) {
+    const Voltage driving = lineToEarth * voltageFactor;
+    return driving / magnitude({run, driving / upstream});
+}
+
 Impedance transformerImpedance(const TransformerPlate& plate) {
     const Resistance whole = plate.impedanceVoltage * ratedImpedance(plate);
     if (!plate.loadLoss) return {Resistance(), whole};

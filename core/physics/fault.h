@@ -31,6 +31,12 @@ Current faultCurrentDownstream(Current upstream, Voltage lineToEarth, Ratio volt
 Current faultCurrentDownstream(Current upstream, Voltage lineToEarth, Ratio voltageFactor,
                                Ratio upstreamResistanceToReactance, const Impedance& run);
 
+/// The most that can flow at the end of a run of which only the resistance is known, behind a source of which
+/// only the current is: their impedances are taken to be at right angles, since then they add up to least.
+/// For breaking capacity; `run` is that of what is common to every fault, its line conductors.
+Current mostFaultCurrentDownstream(Current upstream, Voltage lineToEarth, Ratio voltageFactor,
+                                   Resistance run);
+
 /// What stands on a transformer's plate.
 struct TransformerPlate {
     Power rated;                ///< apparent power, VA

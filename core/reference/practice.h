@@ -27,6 +27,8 @@ enum class Band : std::uint8_t {
     ImbalanceShare,      ///< by which one line's demand may differ from the mean of the three
     ImbalanceAllowance,  ///< and by this many amperes besides
     DeviceShift,         ///< share by which an overheated device is assumed to operate early
+    ContinuousTime,      ///< hours without a rest from which on a load counts as continuous
+    ContinuousShare,     ///< of a plug fuse's rating that a continuous load may draw and nobody wonder
 };
 
 /// What an instrument measures, as far as its uncertainty goes.

@@ -70,9 +70,9 @@ void ReasonLayout::placeSentence() {
 
 std::vector<ReasonLayout::Line> ReasonLayout::workingLines() const {
     std::vector<Line> lines;
-    for (const WorkingLine& term : termLines(finding_.working, appearance_.words))
+    for (const WorkingLine& term : termLines(*finding_.working, appearance_.words))
         lines.push_back({term.symbol, term.value, term.from});
-    if (const auto result = resultLine(finding_.working, appearance_.words)) {
+    if (const auto result = resultLine(*finding_.working, appearance_.words)) {
         const Role ink = inkOf(finding_.verdict);
         lines.push_back({result->symbol, result->value, result->from, ink, ink, Weight::Semibold});
     }
@@ -80,7 +80,7 @@ std::vector<ReasonLayout::Line> ReasonLayout::workingLines() const {
 }
 
 void ReasonLayout::placeWorking() {
-    if (!finding_.working.formula.empty()) placeFormula(text(finding_.working.formula));
+    if (!finding_.working->formula.empty()) placeFormula(text(finding_.working->formula));
     const auto lines = workingLines();
     double symbolRoom = 0, valueRoom = 0;
     for (const Line& line : lines) {
@@ -94,7 +94,7 @@ void ReasonLayout::placeWorking() {
         placeParagraph(QCoreApplication::translate("Reasons", "Missing: %1")
                            .arg(missingText(missing, appearance_.words)),
                        &Look::cannotTell);
-    if (const QString source = sourceLine(finding_.working); !source.isEmpty())
+    if (const QString source = sourceLine(*finding_.working); !source.isEmpty())
         placeParagraph(source, &Look::inkSoft);
     height_ = std::ceil(height_ + gap);
 }

@@ -235,7 +235,7 @@ inline void PrintTo(const Finding& finding, std::ostream* out) {
     if (finding.limit) *out << " limit " << finding.limit->value;
     if (finding.margin) *out << " margin " << *finding.margin;
     *out << " missing [" << test::missingFields(finding) << "]";
-    for (const Term& term : finding.working.terms)
+    for (const Term& term : finding.working->terms)
         *out << "\n    " << std::setw(10) << term.symbol << " = " << term.value.value << " "
              << term.value.unit.symbol << "  " << term.note.key << "  " << term.source.title;
     *out << "\n";

@@ -26,12 +26,13 @@ Finding judged(const Circuit& circuit, std::string_view check, const Entry<Resis
     finding.margin = margin;
     finding.result = Measure{value, unit, 2};
     finding.limit = Measure{limit, unit, 2};
-    finding.working.formula = "Z_s ≤ Z_s,max";
-    finding.working.terms = {{"Z_s", *finding.result, TermOrigin::Read, {}, {}},
-                             {"Z_s,max", *finding.limit, TermOrigin::Table, {}, {"a bench table", "seen"}}};
-    finding.working.resultSymbol = "Z_s";
-    finding.working.result = finding.result;
-    finding.working.limit = finding.limit;
+    Working& working = finding.working.write();
+    working.formula = "Z_s ≤ Z_s,max";
+    working.terms = {{"Z_s", *finding.result, TermOrigin::Read, {}, {}},
+                     {"Z_s,max", *finding.limit, TermOrigin::Table, {}, {"a bench table", "seen"}}};
+    working.resultSymbol = "Z_s";
+    working.result = finding.result;
+    working.limit = finding.limit;
     finding.sentence = {"check.bench.judged", {}};
     return finding;
 }

@@ -28,6 +28,19 @@ class OverloadPart {
         writeSubject(composing_, flow,
                      fullNameOf(installation, placeOf(installation, {RecordKind::Circuit, sheet_.circuit})),
                      9 * mm);
+        if (isTold()) writeFound(flow);
+        for (const LogSheet& log : sheet_.logs)
+            writeLog(log, flow);
+    }
+
+    /// Whether a check speaks of it; otherwise only a log does.
+    bool isTold() const { return !sheet_.findings.empty(); }
+
+  private:
+    const Words& words() const { return composing_.input.words; }
+    double width() const { return sheetOf(PageForm::Portrait).width; }
+
+    void writeFound(Flow& flow) const {
         for (const std::size_t finding : sheet_.findings)
             flow.add(plate(composing_.input.assessment.findings[finding]), small, Keep::WithNext);
         if (isUnnoticed())
@@ -44,13 +57,7 @@ class OverloadPart {
             3 * mm, Keep::WithNext);
         flow.add(pictures(), small);
         flow.add(sideBySide(facts(), remedies()), 3 * mm);
-        for (const LogSheet& log : sheet_.logs)
-            writeLog(log, flow);
     }
-
-  private:
-    const Words& words() const { return composing_.input.words; }
-    double width() const { return sheetOf(PageForm::Portrait).width; }
 
     bool isUnnoticed() const {
         return std::ranges::any_of(sheet_.findings, [&](std::size_t finding) {
@@ -165,8 +172,10 @@ void writeOverloads(const Composing& composing, Flow& flow) {
     flow.startPage();
     writeTitle(composing, flow, title);
     for (const OverloadSheet& sheet : sheets) {
-        if (&sheet != &sheets.front()) flow.startPage(); // each fills the better part of one
-        OverloadPart(composing, sheet).write(flow);
+        const OverloadPart part(composing, sheet);
+        const bool fillsAPage = part.isTold() && &sheet != &sheets.front();
+        if (fillsAPage) flow.startPage();
+        part.write(flow);
     }
 }
 

@@ -24,7 +24,7 @@ class WorkingCard {
 
     Stack make() const {
         Stack stack = title();
-        const Working& working = finding_.working;
+        const Working& working = *finding_.working;
         if (!working.formula.empty()) {
             stack.push_back(gap(1.5 * mm));
             append(stack, formula(text(working.formula), style::body));
@@ -116,7 +116,7 @@ class WorkingCard {
     }
 
     Stack result() const {
-        const auto said = resultLine(finding_.working, words());
+        const auto said = resultLine(*finding_.working, words());
         if (!said) return {};
         Stack stack = row(*said, style::inked(style::cellStrong, inkOf(finding_.verdict)), false);
         stack.front().add(LineInk{{0, 0}, {inside, 0}, headLine, &Look::ink});
@@ -124,7 +124,7 @@ class WorkingCard {
     }
 
     Stack source() const {
-        const Working& working = finding_.working;
+        const Working& working = *finding_.working;
         QStringList lines;
         if (working.restsOnAssumption)
             lines << QCoreApplication::translate("Report", "This rests on an assumed figure, marked ~.");

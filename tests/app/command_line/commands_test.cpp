@@ -4,6 +4,10 @@
 
 #include <gmock/gmock.h>
 
+#include <QProcess>
+
+#include <filesystem>
+
 namespace loopwright {
 namespace {
 
@@ -26,13 +30,14 @@ TEST(CommandLine, HelpIsInItsOwnWords) {
     EXPECT_EQ(spoken({"report", "--help"}).out,
               R"(Write the report of a visit as PDF
 
-  loopwright report FILE --pdf PDF [--site NAME] [--visit NAME]
+  loopwright report FILE --pdf PDF [--site NAME] [--visit NAME] [--label GRADE=TEXT]
 
-  FILE           Workbook or site file
-  --pdf PDF      PDF file to write; one that is there is replaced
-  --site NAME    Name or id of the site, where a workbook holds several
-  --visit NAME   Name or id of the visit; the newest when left out
-  --help         Show this page
+  FILE                 Workbook or site file
+  --pdf PDF            PDF file to write; one that is there is replaced
+  --site NAME          Name or id of the site, where a workbook holds several
+  --visit NAME         Name or id of the visit; the newest when left out
+  --label GRADE=TEXT   What your local scheme calls a grade, printed beside it: put-right=TEXT; once for each
+  --help               Show this page
 )");
     const std::string whole = spoken({"--help"}).out;
     for (const char* strange : {"REQUIRED", "OPTIONS", "SUBCOMMAND", "Positionals", "TEXT", ":FILE"})
@@ -116,6 +121,24 @@ TEST(CommandLine, SeveralSitesAreToldApartByName) {
                 testing::AllOf(HasSubstr("Hut"), HasSubstr("Oakum Row Works"), HasSubstr("--site")));
     EXPECT_EQ(spoken({"export", workbook, out, "--site", "Hut"}).code, 0);
     EXPECT_EQ(nlohmann::json::parse(test::bytesOf(out)).at("name"), "Hut");
+}
+
+TEST(CommandLine, GradesAreLabelledAsAnOfficeAsks) {
+    const TemporaryFolder folder;
+    const std::string pdf = (folder / "report.pdf").string();
+    const auto refused = spoken({"report", test::demoSiteFile, "--pdf", pdf, "--label", "urgent=do it"});
+    EXPECT_NE(refused.code, 0);
+    EXPECT_THAT(refused.err, testing::AllOf(HasSubstr("urgent=do it"), HasSubstr("put-right=TEXT")));
+    EXPECT_FALSE(std::filesystem::exists(pdf));
+
+    const auto written = spoken({"report", "--label", "make-safe=Harbour stop", "--label",
+                                 "put-right=Harbour mend", test::demoSiteFile, "--pdf", pdf});
+    ASSERT_EQ(written.code, 0) << written.err;
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {QString::fromStdString(pdf), QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished());
+    const std::string said = reader.readAllStandardOutput().toStdString();
+    EXPECT_THAT(said, testing::AllOf(HasSubstr("Harbour stop"), HasSubstr("Harbour mend")));
 }
 
 TEST(CommandLine, TheDemoWritesWorkbookAndReport) {

@@ -82,6 +82,27 @@ TEST(ReportPdf, saysWhereALogIsNotAtHand) {
     EXPECT_TRUE(said.contains(QStringLiteral("The log is not in the workbook.")));
 }
 
+TEST(ReportPdf, printsALogOfACircuitThatNothingIsFoundIn) {
+    ReportedSite site = demoSite();
+    Installation& here = site.installation;
+    CurrentLog& log = here.currentLogs.front();
+    const Id visit = find(here.circuitReadings, log.reading)->visit;
+    const auto lighting = std::ranges::find_if(here.circuits, [](const Circuit& circuit) {
+        return circuit.use == CircuitUse::Lighting && isInUse(circuit);
+    });
+    ASSERT_NE(lighting, here.circuits.end());
+    log.reading = findReading(here.circuitReadings, visit, &CircuitReading::circuit, lighting->id)->id;
+    const Report report = site.report();
+    std::size_t printed = 0;
+    for (const Report::Page& page : report.pages) {
+        const QString said = textOf(page);
+        if (!said.contains(QStringLiteral("Logged current: A day of firing"))) continue;
+        ++printed;
+        EXPECT_TRUE(said.contains(text(lighting->name))) << said.toStdString();
+    }
+    EXPECT_EQ(printed, 1u);
+}
+
 TEST(ReportPdf, hasEachPageInItsOwnForm) {
     const TemporaryFolder folder;
     ReportedSite site = smallSite();

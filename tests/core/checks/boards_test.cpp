@@ -148,7 +148,7 @@ TEST(SupplyDemand, IsHeldAgainstFuseAndTails) {
     Fixture fixture;
     const Finding finding = fixture.onSupply("supply-demand");
     EXPECT_EQ(finding.verdict, Verdict::Holds);
-    EXPECT_TRUE(finding.working.restsOnAssumption) << "nobody says how the tails run";
+    EXPECT_TRUE(finding.working->restsOnAssumption) << "nobody says how the tails run";
     fixture.supply().demand = typed(amperes(90));
     fixture.supply().tails = typed(squareMillimetres(10));
     const Finding thin = fixture.onSupply("supply-demand");

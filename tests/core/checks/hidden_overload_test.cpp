@@ -27,8 +27,8 @@ Fixture running(std::string family, double rated, double watts_, double on, doub
 }
 
 const Term* termOf(const Finding& finding, std::string_view symbol) {
-    const auto found = std::ranges::find(finding.working.terms, symbol, &Term::symbol);
-    return found == finding.working.terms.end() ? nullptr : &*found;
+    const auto found = std::ranges::find(finding.working->terms, symbol, &Term::symbol);
+    return found == finding.working->terms.end() ? nullptr : &*found;
 }
 
 TEST(HiddenOverload, HoldsWithinTheRating) {
@@ -52,7 +52,7 @@ TEST(HiddenOverload, ARunThatNoSoundDeviceIsSureToEndFails) {
     for (const char* symbol : {"I_2", "I_may", "I_must", "s", "I_aged", "(I/I_n)^2", "t_on", "t_off"})
         EXPECT_NE(termOf(kiln, symbol), nullptr) << symbol << "\n" << testing::PrintToString(kiln);
     EXPECT_EQ(termOf(kiln, "s")->origin, TermOrigin::Assumed);
-    EXPECT_FALSE(kiln.working.restsOnAssumption) << "the shift stands beside the answer";
+    EXPECT_FALSE(kiln.working->restsOnAssumption) << "the shift stands beside the answer";
     EXPECT_GT(termOf(kiln, "I_must")->value.value, 45)
         << "1.5 I_n for ever operates it, so in runs more does";
 
@@ -140,7 +140,7 @@ TEST(ConductorHeat, FailsWhereTheConductorPassesItsLimitThoughTheDeviceHolds) {
     EXPECT_EQ(std::get<Measure>(finding.sentence.arguments[1]).value, 70);
     ASSERT_NE(termOf(finding, "v_most"), nullptr);
     EXPECT_EQ(termOf(finding, "v_most")->origin, TermOrigin::Assumed);
-    EXPECT_FALSE(finding.working.restsOnAssumption);
+    EXPECT_FALSE(finding.working->restsOnAssumption);
 
     fixture.wiring().lineSize = typed(squareMillimetres(16));
     EXPECT_EQ(fixture.find("conductor-heat").verdict, Verdict::Holds);

@@ -84,10 +84,10 @@ TEST(LoadDevice, TheClampGoesBeforeWhatIsTypedAndThatBeforeTheEquipment) {
     fixture.reading().measuredLoad = read(amperes(11), 1);
     fixture.circuit().load = typed(amperes(13));
     EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 11);
-    EXPECT_EQ(fixture.find("load-device").working.terms.front().origin, TermOrigin::Read);
+    EXPECT_EQ(fixture.find("load-device").working->terms.front().origin, TermOrigin::Read);
     fixture.reading().measuredLoad = test::limited<Current>("no room for a clamp");
     EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 13);
-    EXPECT_EQ(fixture.find("load-device").working.terms.front().origin, TermOrigin::Typed);
+    EXPECT_EQ(fixture.find("load-device").working->terms.front().origin, TermOrigin::Typed);
     fixture.circuit().load = {};
     EXPECT_DOUBLE_EQ(resultOf(fixture.find("load-device")), 18);
     fixture.installation.equipment.front().current = typed(amperes(17.2), 1);
@@ -279,6 +279,25 @@ TEST(PlugFuse, AFixedHeaterInThe16AmpereRangeOverloadsA13AmpereFuse) {
     EXPECT_EQ(fixture.find("plug-fuse").verdict, Verdict::Holds);
     fixture.installation.equipment.back().power = {};
     EXPECT_EQ(test::missingFields(fixture.find("plug-fuse")), "power_W");
+}
+
+TEST(PlugFuse, WhatRunsForHoursIsCloseSooner) {
+    Fixture fixture;
+    Equipment& heater = fixture.addEquipment("Heater, bindery", watts(2600));
+    heater.plugFuse = typed(amperes(13));
+    const auto verdictOf = [&](EquipmentKind kind, std::optional<Time> on) {
+        Equipment& equipment = fixture.installation.equipment.back();
+        equipment.kind = kind;
+        equipment.onTime = on ? typed(*on) : Entry<Time>{};
+        return fixture.find("plug-fuse").verdict;
+    };
+    EXPECT_EQ(verdictOf(EquipmentKind::General, std::nullopt), Verdict::Holds) << "11.3 A";
+    EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Close);
+    EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.continuous");
+    EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, minutes(20)), Verdict::Holds);
+    EXPECT_EQ(verdictOf(EquipmentKind::General, hours(4)), Verdict::Close);
+    fixture.installation.equipment.back().power = typed(watts(2300));
+    EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Holds) << "10 A of 10.4 A";
 }
 
 TEST(PlugFuse, TheWorstPieceDecidesAndCountsByItself) {

@@ -148,11 +148,11 @@ TEST(Uncertainty, MakesAVerdictCloseAndSaysSo) {
     EXPECT_EQ(fixture.find("loop").verdict, Verdict::Holds);
     fixture.instrument().loopUncertainty = typed(0.25);
     EXPECT_EQ(fixture.find("loop").verdict, Verdict::Close);
-    EXPECT_EQ(fixture.find("loop").working.terms.back().note.key, "check.note.uncertainty-instrument");
+    EXPECT_EQ(fixture.find("loop").working->terms.back().note.key, "check.note.uncertainty-instrument");
     fixture.instrument().loopUncertainty = {};
     const Finding byStandard = fixture.find("loop");
     EXPECT_EQ(byStandard.verdict, Verdict::Close);
-    const Term& told = byStandard.working.terms.back();
+    const Term& told = byStandard.working->terms.back();
     EXPECT_EQ(told.symbol, "u");
     EXPECT_NEAR(told.value.value, 30, 1e-9);
     EXPECT_TRUE(told.source.fromMemory);
@@ -172,6 +172,30 @@ TEST(InstrumentUncertainty, IsHeldAgainstItsStandard) {
     EXPECT_NEAR(finding().limit->value, 30, 1e-9);
     fixture.instrument() = {.id = fixture.instrument().id, .visit = fixture.visit().id, .name = "Tester 1"};
     EXPECT_EQ(finding().verdict, Verdict::DoesNotApply);
+}
+
+TEST(InstrumentRange, WhatLiesBeyondItIsSaidWhereItWasRead) {
+    Fixture fixture;
+    const auto finding = [&] { return fixture.find("instrument-range", fixture.instrument().id); };
+    EXPECT_EQ(finding().verdict, Verdict::DoesNotApply) << "nobody says how far it goes";
+    fixture.reading().loopImpedance = read(ohms(0.35), 2);
+    fixture.boardReading().loopImpedance = read(ohms(0.06), 2);
+    fixture.instrument().loopFrom = typed(ohms(0.05));
+    EXPECT_EQ(finding().verdict, Verdict::Holds);
+    fixture.instrument().loopFrom = typed(ohms(0.2));
+    const Finding beyond = finding();
+    EXPECT_EQ(beyond.verdict, Verdict::Close) << testing::PrintToString(beyond);
+    EXPECT_NEAR(beyond.result->value, 0.06, 1e-12);
+    EXPECT_EQ(std::get<std::string>(beyond.sentence.arguments.back()), fixture.board().name);
+    fixture.reading().insulationEarth = test::above(megohms(999));
+    fixture.instrument().insulationTo = typed(megohms(500));
+    EXPECT_NEAR(finding().result->value, 0.06, 1e-12) << "what is shown as beyond the range says so itself";
+
+    Instrument other = fixture.instrument();
+    other.id = RandomIds().next();
+    other.loopFrom = typed(ohms(0.01));
+    fixture.installation.instruments.push_back(other);
+    EXPECT_EQ(finding().verdict, Verdict::Holds) << "the other one reads so little";
 }
 
 } // namespace

@@ -26,7 +26,7 @@ TEST_P(RingBeyondRange, AnOpenLegFails) {
     const auto isTheReading = [](const Measure& measure) {
         return measure.value == 99.9 && measure.bound == Bound::OrMore;
     };
-    EXPECT_TRUE(std::ranges::any_of(finding.working.terms, isTheReading, &Term::value))
+    EXPECT_TRUE(std::ranges::any_of(finding.working->terms, isTheReading, &Term::value))
         << testing::PrintToString(finding);
 }
 

@@ -13,7 +13,7 @@ std::string_view said(const Fixture& fixture) {
     return fixture.find("selectivity").sentence.key;
 }
 double provenUpTo(const Finding& finding) {
-    for (const Term& term : finding.working.terms)
+    for (const Term& term : finding.working->terms)
         if (term.symbol == "I_s") return term.value.value;
     return 0;
 }

@@ -31,7 +31,7 @@ TEST(Loop, BothTemperatureRulesAreShownAndTheRuleSetSaysWhichDecides) {
     // 0.18 + 0.35 x (1 + 0.00393 x (70 - 20)) = 0.599 ohm (IEC 60228 annex B; worked by hand).
     Fixture fixture;
     const auto value = [](const Finding& finding, std::string_view symbol) {
-        for (const Term& term : finding.working.terms)
+        for (const Term& term : finding.working->terms)
             if (term.symbol == symbol) return term.value.value;
         return -1.0;
     };
@@ -46,9 +46,9 @@ TEST(Loop, BothTemperatureRulesAreShownAndTheRuleSetSaysWhichDecides) {
     EXPECT_NEAR(fixture.find("loop").result->value, 0.14 + 0.39 * 1.1965, 0.001) << "the supply's stands in";
     fixture.supplyReading().externalLoopImpedance = {};
     EXPECT_GT(fixture.find("loop").result->value, 0.6) << "without the board's loop all of the reading warms";
-    EXPECT_TRUE(fixture.find("loop").working.restsOnAssumption);
+    EXPECT_TRUE(fixture.find("loop").working->restsOnAssumption);
     fixture.ruleSet.loopRule = LoopRule::GuardedLimit;
-    EXPECT_FALSE(fixture.find("loop").working.restsOnAssumption) << "shown beside, and not leant on";
+    EXPECT_FALSE(fixture.find("loop").working->restsOnAssumption) << "shown beside, and not leant on";
     fixture.ruleSet.loopRule = LoopRule::CorrectedReading;
     fixture.boardReading().loopImpedance = read(ohms(0.18));
     fixture.visit().conductorTemperature = typed(celsius(30));

@@ -44,7 +44,7 @@ constexpr std::array withoutClause{
 void expectSound(const Finding& finding) {
     RC_ASSERT(phrase("check." + std::string(finding.check) + ".name").has_value());
     expectSayable(finding.sentence, finding);
-    for (const Term& term : finding.working.terms) {
+    for (const Term& term : finding.working->terms) {
         RC_ASSERT(!term.symbol.empty());
         RC_ASSERT(std::isfinite(term.value.value));
         if (!term.note.key.empty()) expectSayable(term.note, finding);
@@ -61,7 +61,7 @@ void expectSound(const Finding& finding) {
             RC_ASSERT((finding.verdict == Verdict::Fails) == (*finding.margin < 0) ||
                       finding.verdict == Verdict::Close);
         RC_ASSERT(finding.missing.empty());
-        if (finding.working.clause.empty() &&
+        if (finding.working->clause.empty() &&
             std::ranges::find(withoutClause, finding.check) == withoutClause.end())
             RC_FAIL("no clause: " + testing::PrintToString(finding));
     }
@@ -91,7 +91,7 @@ RC_GTEST_PROP(WhateverIsRecorded, AVerdictAloneIsTheSameVerdict, ()) {
         RC_ASSERT(full[i].verdict == brief[i].verdict);
         RC_ASSERT(full[i].margin == brief[i].margin);
         RC_ASSERT(brief[i].sentence == Message{});
-        RC_ASSERT(brief[i].working == Working{});
+        RC_ASSERT(*brief[i].working == Working{});
         RC_ASSERT(brief[i].missing.empty());
     }
 }
@@ -102,7 +102,8 @@ RC_GTEST_PROP(WhateverIsRecorded, TwoRunsAgree, ()) {
     for (Finding& finding :
          fixture.installation.circuits.empty() ? std::vector<Finding>{} : fixture.assess().findings) {
         const Finding again = fixture.find(finding.check, finding.subject.id);
-        if (finding.working.terms.size() != again.working.terms.size() || finding.sentence != again.sentence)
+        if (finding.working->terms.size() != again.working->terms.size() ||
+            finding.sentence != again.sentence)
             RC_FAIL(testing::PrintToString(finding));
     }
 }

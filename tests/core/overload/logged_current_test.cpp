@@ -110,6 +110,32 @@ RC_GTEST_PROP(LoggedCurrent, IrregularStepsComeToTheSame, ()) {
     if (answer.latest) RC_ASSERT(std::abs(answer.latest->base() - reference.latest) < 1e-5);
 }
 
+RC_GTEST_PROP(LoggedCurrent, EvenAndOddStretchesWarmTheConductorAlike, ()) {
+    const LoggedQuestion asked = question("60898-C", 20);
+    LoggedChannel channel{"I", {}, {}, seconds(2), {}};
+    double time = 0, square = 0, above = 0, state = 0, peak = 0;
+    for (int stretch = *rc::gen::inRange(1, 5); stretch > 0; --stretch) {
+        const bool isEven = *rc::gen::arbitrary<bool>();
+        for (int i = *rc::gen::inRange(1, 600); i > 0; --i) {
+            const double step = isEven ? 2 : 1 + i % 7 * 0.5, current = 15 + i * 31 % 20;
+            channel.seconds.push_back(time);
+            channel.amperes.push_back(current);
+            channel.lastStep = seconds(step);
+            time += step;
+            square += current * current * step;
+            above += current > 20 ? step : 0;
+            const double ends = current * current / (27.0 * 27.0);
+            state = ends + (state - ends) * std::exp(-step / 53);
+            peak = std::max(peak, state);
+        }
+    }
+    const LoggedAnswer answer = answerLogged(asked, channel);
+    RC_ASSERT(answer.conductor.has_value());
+    RC_ASSERT(std::abs(answer.conductor->peak.base() - (celsius(30).base() + 40 * peak)) < 1e-6);
+    RC_ASSERT(std::abs(answer.rms.base() - std::sqrt(square / time)) < 1e-6);
+    RC_ASSERT(std::abs(answer.shareAbove - above / time) < 1e-9);
+}
+
 TEST(LoggedCurrent, ConductorsWarmAsUnderTheSameDuty) {
     const Steps cycle{{amperes(40), minutes(2)}, {amperes(0), minutes(6)}};
     const LoggedAnswer answer = answerLogged(question("60898-C", 32), following(cycle, 1, 20000));

@@ -54,6 +54,15 @@ RC_GTEST_PROP(FaultDownstream, MagnitudesGiveAtMostWhatVectorsDo, ()) {
     RC_ASSERT(byVector <= upstream * (1 + 1e-12));
 }
 
+RC_GTEST_PROP(FaultDownstream, NoVectorsGiveMoreThanTheMostBehindTheirResistance, ()) {
+    const Current upstream = amperes(*rc::gen::inRange(100, 50000));
+    const double ratio = *rc::gen::inRange(0, 10000) / 1000.0;
+    const Impedance run = anyImpedance();
+    const Current most = mostFaultCurrentDownstream(upstream, volts(230), 1.1, run.resistance);
+    RC_ASSERT(faultCurrentDownstream(upstream, volts(230), 1.1, ratio, run) <= most * (1 + 1e-12));
+    RC_ASSERT(most <= upstream * (1 + 1e-12));
+}
+
 RC_GTEST_PROP(FaultDownstream, TwoRunsInTurnAreOneRunOfBoth, ()) {
     const Current upstream = amperes(*rc::gen::inRange(100, 50000));
     const Resistance first = milliohms(*rc::gen::inRange(1, 500)),

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/overload/conductor.h"
+#include "core/overload/log_steps.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <vector>
+
+/// One pass over the samples of a log: what its conductor went through, and blocks that bound what a device
+/// did.
+namespace loopwright::overload {
+
+inline constexpr std::size_t blockLength = 256; // samples
+
+/// Samples side by side, and what bounds a replica's state over them.
+struct Block {
+    std::size_t first = 0, count = 0;
+    double time = 0;    ///< s
+    double energy = 0;  ///< sum of I2 t, A2s
+    double highest = 0; ///< largest I2
+};
+
+/// What one step of a log does to a conductor, in shares of its rise at I_z.
+struct Pace {
+    double decay = 1;
+    double perSquare = 0; ///< of what the square of the current adds
+};
+
+/// How warm a conductor is, and was at most. A value, so that a loop can keep it in registers.
+struct Warmed {
+    double state = 0, peak = 0;
+    void advance(double square, const Pace& pace) {
+        state = state * pace.decay + square * pace.perSquare;
+        peak = std::max(peak, state);
+    }
+};
+
+/// A conductor on its way, and how long it was how warm.
+class Warming {
+  public:
+    Warming(const Conductor& conductor, Time constant)
+      : decay_(constant.base())
+      , perSquare_(1 / (conductor.capacity.base() * conductor.capacity.base())) {}
+
+    Pace paceOf(double step) {
+        const double decay = decay_.over(step);
+        return {decay, perSquare_ * (1 - decay)};
+    }
+    /// Counts the state for so long.
+    void stay(double time) {
+        const double bin = std::min(warmed.state * binsToLimit, static_cast<double>(bins_.size() - 1));
+        bins_[static_cast<std::size_t>(bin)] += time;
+    }
+    Temperature at(const Conductor& conductor, double state) const {
+        return conductor.ambient + (conductor.limit - conductor.ambient) * state;
+    }
+    Ratio ageing(const Conductor& conductor, double energy) const {
+        double sum = 0, time = 0;
+        for (std::size_t i = 0; i < bins_.size(); ++i) {
+            if (bins_[i] == 0) continue;
+            const double middle = (static_cast<double>(i) + 0.5) / binsToLimit;
+            sum += bins_[i] * relativeAgeing(energy, conductor.limit, at(conductor, middle));
+            time += bins_[i];
+        }
+        return time > 0 ? sum / time : 0;
+    }
+
+    Warmed warmed;
+
+  private:
+    static constexpr double binsToLimit = 64; // some tenths of a kelvin each
+    Decay decay_;
+    double perSquare_;
+    std::array<double, 1024> bins_{};
+};
+
+/// Without a conductor nothing warms.
+struct NoWarming {
+    struct Warmed {
+        void advance(double, const Pace&) {}
+    };
+    Pace paceOf(double) { return {}; }
+    void stay(double) {}
+    Warmed warmed;
+};
+
+/// How many samples may pass between two looks at a temperature.
+inline std::size_t lookEvery(const LoggedChannel& channel, Time quick) {
+    const double step =
+        (channel.seconds.back() + channel.lastStep.base()) / static_cast<double>(channel.seconds.size());
+    constexpr double looksPerConstant = 8;
+    return static_cast<std::size_t>(std::clamp(quick.base() / (looksPerConstant * step), 1.0, 64.0));
+}
+
+/// One pass over the samples, with the conductor at both of its constants.
+template <class Warms>
+class Pass {
+  public:
+    Pass(const LoggedChannel& channel, double rated, std::size_t look, Warms& quick, Warms& slow)
+      : channel_(channel)
+      , rated_(rated)
+      , look_(look)
+      , quick_(quick)
+      , slow_(slow) {
+        const std::size_t samples = channel.amperes.size();
+        blocks_.reserve(samples / blockLength + 1);
+        for (std::size_t first = 0; first < samples; first += blockLength) {
+            Block block{first, std::min(blockLength, samples - first)};
+            if (const auto step = commonStep(block))
+                goEvenly(block, *step);
+            else
+                goOneByOne(block);
+            blocks_.push_back(block);
+        }
+        if (unseen_ > 0) lookAtBoth();
+    }
+    std::vector<Block> blocks() && { return std::move(blocks_); }
+    double above() const { return above_; } ///< s above the rating
+
+  private:
+    /// How long each of the block's samples holds, where all hold equally long.
+    std::optional<double> commonStep(const Block& block) const {
+        const std::size_t end = block.first + block.count;
+        const double step = stepOf(channel_, block.first);
+        if (!isSameStep(stepOf(channel_, end - 1), step)) return std::nullopt;
+        double least = step, most = step;
+        for (std::size_t i = block.first + 1; i < end; ++i) {
+            const double each = channel_.seconds[i] - channel_.seconds[i - 1];
+            least = std::min(least, each);
+            most = std::max(most, each);
+        }
+        return isSameStep(least, step) && isSameStep(most, step) ? std::optional(step) : std::nullopt;
+    }
+
+    void goEvenly(Block& block, double step) {
+        const Pace quickPace = quick_.paceOf(step), slowPace = slow_.paceOf(step);
+        const double* const current = channel_.amperes.data();
+        auto quick = quick_.warmed, slow = slow_.warmed;
+        double squares = 0, highest = 0;
+        std::size_t above = 0;
+        for (std::size_t i = block.first, end = block.first + block.count; i < end;) {
+            const std::size_t looked = std::min(end, i + look_ - sinceLook_);
+            unseen_ += static_cast<double>(looked - i) * step;
+            sinceLook_ += looked - i;
+            for (; i < looked; ++i) {
+                const double square = current[i] * current[i];
+                quick.advance(square, quickPace);
+                slow.advance(square, slowPace);
+                squares += square;
+                highest = std::max(highest, square);
+                above += current[i] > rated_;
+            }
+            quick_.warmed = quick;
+            slow_.warmed = slow;
+            if (sinceLook_ >= look_) lookAtBoth();
+        }
+        block.energy = squares * step;
+        block.time = static_cast<double>(block.count) * step;
+        block.highest = highest;
+        above_ += static_cast<double>(above) * step;
+    }
+
+    void goOneByOne(Block& block) {
+        for (std::size_t i = block.first; i < block.first + block.count; ++i) {
+            const double current = channel_.amperes[i], square = current * current;
+            const double step = stepOf(channel_, i);
+            quick_.warmed.advance(square, quick_.paceOf(step));
+            slow_.warmed.advance(square, slow_.paceOf(step));
+            block.energy += square * step;
+            block.time += step;
+            block.highest = std::max(block.highest, square);
+            above_ += current > rated_ ? step : 0;
+            unseen_ += step;
+            if (++sinceLook_ >= look_) lookAtBoth();
+        }
+    }
+
+    void lookAtBoth() {
+        quick_.stay(unseen_);
+        slow_.stay(unseen_);
+        unseen_ = 0;
+        sinceLook_ = 0;
+    }
+
+    const LoggedChannel& channel_;
+    double rated_;
+    std::size_t look_;
+    Warms& quick_;
+    Warms& slow_;
+    std::vector<Block> blocks_;
+    double above_ = 0;
+    double unseen_ = 0; ///< s since the last look
+    std::size_t sinceLook_ = 0;
+};
+
+} // namespace loopwright::overload
