@@ -24,6 +24,8 @@ Finding nothingPromised(const CircuitContext& context, Current rated, const Figu
 } // namespace
 
 /// t ≤ t_max at the measured loop, by the latest that a sound device operates (IEC 60364-4-41, 411.3.2).
+/// Where the current that does it in that time is published, I_f ≥ I_a says the same and how near it is:
+/// times are published in steps.
 Finding checkDisconnection(const CircuitContext& context) {
     Worksheet sheet(phrasing<"disconnection">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("t(I_f) ≤ t_max, I_f = c_min U_0 / Z_s");
@@ -40,12 +42,21 @@ Finding checkDisconnection(const CircuitContext& context) {
     if (!residualIsLatest && !predicted->latest.isLimited())
         return nothingPromised(context, *rated, *fault, *required, sheet);
 
+    const auto needed =
+        byDevice ? context.tables.operatingCurrent(*context.family, *rated, *required) : std::nullopt;
     const Time latest = residualIsLatest ? predicted->byResidual->value : predicted->latest.time;
     sheet.show([&] {
         return tableTerm(
             "t", latest, units::second, residualIsLatest ? predicted->byResidual->source : predicted->source,
             {residualIsLatest ? std::string_view("check.note.latest-residual") : "check.note.latest", {}});
     });
+    if (needed && fault->value >= needed->value) {
+        sheet.show([&] { return tableTerm("I_a", needed->value, units::ampere, needed->source); });
+        sheet.compare(Relation::AtLeast, "I_f", *fault, Figure<Current>{needed->value}, units::ampere);
+        sheet.phrase(Verdict::Close, "check.disconnection.close-by-current");
+        return sheet.conclude(measure(latest, units::second), measure(*required, units::second),
+                              measure(*fault, units::ampere), measure(needed->value, units::ampere));
+    }
     sheet.compare(Relation::AtMost, "t", Figure<Time>{latest, reversed(fault->bound)},
                   Figure<Time>{*required}, units::second);
     const bool tt = context.earthing == Earthing::Tt;

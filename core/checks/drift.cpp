@@ -54,6 +54,8 @@ void compareLoop(const VisitContext& visit, const Pair<Resistance>& pair, Band m
 void compareInsulation(const Pair<Resistance>& pair, Resistance minimum, std::string_view symbol,
                        Worksheet& sheet, Deciding& deciding) {
     if (!bothRead(pair) || pair.now.state == EntryState::Above) return;
+    // Below the minimum already: the check of insulation says so.
+    if (pair.now.value < minimum) return;
     const Resistance ahead = pair.now.value * std::min(1.0, pair.now.value / pair.before.value);
     sheet.showAside([&] {
         return recordedTerm(symbol, pair.before, units::megohm, {"check.note.visit-before", {}});
@@ -62,8 +64,6 @@ void compareInsulation(const Pair<Resistance>& pair, Resistance minimum, std::st
     sheet.showAside([&] {
         return computedTerm("R_ahead", ahead, units::megohm, {"check.note.insulation-ahead", {}});
     });
-    // Below the minimum already: the check of insulation says so.
-    if (pair.now.value < minimum) return;
     if (!sheet.compareTolerance(Relation::AtLeast, "R_ahead", Figure<Resistance>{ahead},
                                 Figure<Resistance>{minimum}, units::megohm))
         return;

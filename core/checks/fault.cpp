@@ -96,7 +96,13 @@ std::optional<Figure<Current>> faultCurrent(const CircuitContext& context, Ratio
     const Voltage lineToEarth = nominalVoltage(context);
     const Current current = physics::prospectiveCurrent(lineToEarth, voltageFactor, loop->value);
     sheet.show([&] { return nominalVoltageTerm(context); });
-    sheet.show([&] { return computedTerm("I_f", current, units::ampere, {"check.note.fault-current", {}}); });
+    const bool isNominal = voltageFactor == Ratio(1);
+    sheet.show([&] {
+        return computedTerm(
+            "I_f", current, units::ampere,
+            {isNominal ? std::string_view("check.note.fault-current") : "check.note.least-fault-current",
+             {}});
+    });
     return falling(current, *loop);
 }
 

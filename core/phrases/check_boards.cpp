@@ -55,29 +55,29 @@ constexpr std::array table{
     // Devices in series
     Phrase{"check.selectivity.name", LOOPWRIGHT_PHRASE("Phrases", "Selectivity"), ""},
     Phrase{"check.selectivity.holds",
-           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} operates alone, before the {2} {3} upstream, whatever "
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} operates alone, before the {3} {2} upstream, whatever "
                                         "may flow here."),
            "device, rating, device, rating"},
     Phrase{"check.selectivity.partial",
-           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} operates alone, before the {2} {3} upstream, up to {4}; "
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} operates alone, before the {3} {2} upstream, up to {4}; "
                                         "up to {5} may flow here."),
            "device, rating, device, rating, current, current"},
     Phrase{"check.selectivity.overload-only",
            LOOPWRIGHT_PHRASE("Phrases",
-                             "The {0} {1} operates alone on overload, before the {2} {3} upstream; "
+                             "The {1} {0} operates alone on overload, before the {3} {2} upstream; "
                              "nothing is published for fault currents."),
            "device, rating, device, rating"},
     Phrase{"check.selectivity.no-faults",
            LOOPWRIGHT_PHRASE("Phrases",
-                             "The {0} {1} operates alone on overload only; a fault may operate the "
-                             "{2} {3} upstream as well. More goes out than need."),
+                             "The {1} {0} operates alone on overload only; a fault may operate the "
+                             "{3} {2} upstream as well. More would go out than need be."),
            "device, rating, device, rating"},
     Phrase{"check.selectivity.close",
-           LOOPWRIGHT_PHRASE("Phrases", "Even an overload of the {0} {1} may operate the {2} {3} upstream: "
-                                        "their ratings are too near. More goes out than need."),
+           LOOPWRIGHT_PHRASE("Phrases", "Even an overload of the {1} {0} may operate the {3} {2} upstream: "
+                                        "their ratings are too near. More would go out than need be."),
            "device, rating, device, rating"},
     Phrase{"check.selectivity.fails",
-           LOOPWRIGHT_PHRASE("Phrases", "The {0} {1} and the {2} {3} upstream operate together."),
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} and the {3} {2} upstream operate together."),
            "device, rating, device, rating"},
     Phrase{"check.selectivity.nothing-upstream",
            LOOPWRIGHT_PHRASE("Phrases", "Nothing is recorded that stands upstream."), ""},

@@ -74,7 +74,9 @@ constexpr std::array table{
     Phrase{"check.note.distribution",
            LOOPWRIGHT_PHRASE("Phrases", "distribution circuit, or above the threshold of final circuits"),
            ""},
-    Phrase{"check.note.fault-current", LOOPWRIGHT_PHRASE("Phrases", "from voltage and loop"), ""},
+    Phrase{"check.note.fault-current", LOOPWRIGHT_PHRASE("Phrases", "from nominal voltage and loop"), ""},
+    Phrase{"check.note.least-fault-current", LOOPWRIGHT_PHRASE("Phrases", "from loop and the lowest voltage"),
+           ""},
     Phrase{"check.note.earth-fault", LOOPWRIGHT_PHRASE("Phrases", "fault to earth, from voltage and loop"),
            ""},
     Phrase{"check.note.neutral-fault",
@@ -113,12 +115,11 @@ constexpr std::array table{
     Phrase{"check.note.insulation-ahead",
            LOOPWRIGHT_PHRASE("Phrases", "after another interval like the last"), ""},
     Phrase{"check.note.uncertainty-instrument",
-           LOOPWRIGHT_PHRASE("Phrases", "by which the reading may be off, by its instrument"), ""},
-    Phrase{
-        "check.note.uncertainty-standard",
-        LOOPWRIGHT_PHRASE(
-            "Phrases", "by which the reading may be off: the most that the standard allows its instrument"),
-        ""},
+           LOOPWRIGHT_PHRASE("Phrases", "the reading may be off by this, says its instrument"), ""},
+    Phrase{"check.note.uncertainty-standard",
+           LOOPWRIGHT_PHRASE(
+               "Phrases", "the reading may be off by this: the most that the standard allows its instrument"),
+           ""},
     Phrase{"check.note.load-of-feeder",
            LOOPWRIGHT_PHRASE("Phrases", "load of {0} is not known: its device’s rating"), "circuit"},
     Phrase{"check.note.drop-from-resistance",

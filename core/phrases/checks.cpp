@@ -127,6 +127,11 @@ constexpr std::array table{
     Phrase{"check.disconnection.close",
            LOOPWRIGHT_PHRASE("Phrases", "A fault is cut off within {0}, close to the {1} that is allowed."),
            "time, time"},
+    Phrase{"check.disconnection.close-by-current",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "A fault is cut off within {0}, but hardly more than the {3} that this "
+                             "needs can flow: {2}."),
+           "time, time, current, current"},
     Phrase{"check.disconnection.fails",
            LOOPWRIGHT_PHRASE("Phrases",
                              "A fault may last {0}; {1} is allowed. Lower the loop, or change the device."),
