@@ -51,10 +51,21 @@ QString filled(const QString& pattern, const QStringList& arguments) {
     return result;
 }
 
+int magnitudeOf(double value) {
+    return value == 0 ? 0 : static_cast<int>(std::floor(std::log10(std::abs(value))));
+}
+
 int decimalsFor(double value) {
-    if (value == 0) return 0;
-    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
-    return std::max(0, significantDigits - 1 - magnitude);
+    return value == 0 ? 0 : std::max(0, significantDigits - 1 - magnitudeOf(value));
+}
+
+/// A figure that was worked out, without digits that say more than it knows: 1 304 241 to 1 300 000. People
+/// read the thousands of smaller ones as they are.
+double withoutNoise(double value) {
+    constexpr double wholeUpTo = 1e4;
+    if (std::abs(value) < wholeUpTo) return value;
+    const double step = std::pow(10, magnitudeOf(value) - significantDigits + 1);
+    return std::round(value / step) * step;
 }
 
 /// Of plain digits with at most one decimal point: 0.50 to 0.5, 30.0 to 30.
@@ -119,7 +130,8 @@ QString Words::number(double value, int decimals) const {
     QLocale plain = locale_;
     plain.setNumberOptions(QLocale::OmitGroupSeparator);
     const QString zero = plain.zeroDigit();
-    QString digits = plain.toString(std::abs(value), 'f', decimals < 0 ? decimalsFor(value) : decimals);
+    QString digits = decimals < 0 ? plain.toString(withoutNoise(std::abs(value)), 'f', decimalsFor(value))
+                                  : plain.toString(std::abs(value), 'f', decimals);
     if (decimals < 0) digits = withoutTrailingZeros(digits, plain.decimalPoint(), zero.back());
     const bool isZero = digits == zero || std::ranges::all_of(digits, [&](QChar digit) {
                             return !digit.isDigit() || digit.digitValue() == 0;
