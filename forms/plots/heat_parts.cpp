@@ -16,13 +16,12 @@ QString tr(const char* text) {
     return QCoreApplication::translate("Plots", text);
 }
 
-/// One edge's state, until it operates. Its highest, at least 1.
-double drawState(QCPAxisRect& axes, const StateCurve& curve, const QPen& pen, PlotKey& key,
-                 const QString& name) {
-    if (curve.times.isEmpty()) return 1;
+/// One edge's state, until it operates. Of one that operates at once there is no line to see.
+void drawState(QCPAxisRect& axes, const StateCurve& curve, const QPen& pen, PlotKey& key,
+               const QString& name) {
+    if (curve.times.size() < 2) return;
     addCurve(axes, curve.times, curve.states, pen);
     key.add(name, pen);
-    return std::max(1.0, *std::ranges::max_element(curve.states));
 }
 
 } // namespace
@@ -54,8 +53,9 @@ void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limi
     const auto peak = std::ranges::max_element(curves.degrees);
     if (!std::isfinite(*peak)) return;
     QCPAxis& axis = *axes.axis(QCPAxis::atLeft);
-    axis.setRange(std::floor(std::ranges::min(curves.degrees) / 20) * 20 - 1,
-                  std::ceil(std::max(*peak, limit.base()) / 20 + 0.4) * 20);
+    const double lowest = std::floor(std::ranges::min(curves.degrees) / 20) * 20 - 1;
+    const double highest = std::max(*peak, limit.base()), span = highest - lowest;
+    axis.setRange(lowest, highest + 0.1 * span);
     const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
     for (const double tick : evenTicks(axis.range().lower, axis.range().upper, 20))
         ticks->addTick(tick, degreesText(celsius(tick), 0));
@@ -67,23 +67,22 @@ void drawConductor(QCPAxisRect& axes, const HeatCurves& curves, Temperature limi
     const double end = curves.times.back(), at = curves.times[peak - curves.degrees.begin()];
     addCurve(axes, curves.times, curves.degrees, line);
     addLine(axes, {0, limit.base()}, {end, limit.base()}, dashes);
-    addLabel(axes, {at, *peak}, Qt::AlignBottom | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft),
-             tr("conductor, peak %1").arg(degreesText(celsius(*peak), 0)), style, look.accent, true);
-    addLabel(axes, {end, limit.base()}, Qt::AlignTop | Qt::AlignRight,
-             tr("insulation’s limit %1").arg(degreesText(limit, 0)), style, look.fails);
+    // On the peak, or on the limit where a text has no room between the two.
+    const double foot = limit.base() - *peak < 0.3 * span ? highest : *peak;
+    addLabel(axes, {at, foot}, Qt::AlignBottom | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft),
+             tr("conductor, %1 at most").arg(degreesText(celsius(*peak), 0)), style, look.accent, true);
     key.add(tr("conductor"), line);
-    key.add(tr("insulation’s limit"), dashes);
+    key.add(tr("insulation’s limit %1").arg(degreesText(limit, 0)), dashes);
 }
 
 void drawStates(QCPAxisRect& axes, const HeatCurves& curves, const QString& device, PlotKey& key,
                 const PlotStyle& style) {
     const Look& look = style.look;
-    const double top =
-        std::max(drawState(axes, curves.earliest, strokePen(look.ink, 1.9, Stroke::Dashed), key,
-                           tr("earliest %1").arg(device)),
-                 drawState(axes, curves.latest, strokePen(look.ink, 1.9), key, tr("latest %1").arg(device)));
+    drawState(axes, curves.earliest, strokePen(look.ink, 1.9, Stroke::Dashed), key,
+              tr("earliest %1").arg(device));
+    drawState(axes, curves.latest, strokePen(look.ink, 1.9), key, tr("latest %1").arg(device));
     QCPAxis& axis = *axes.axis(QCPAxis::atLeft);
-    axis.setRange(0, top * 1.45);
+    axis.setRange(0, 1.15);
     const QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
     for (const double theta : {0.0, 0.5, 1.0})
         ticks->addTick(theta, QStringLiteral("θ ") + style.words.number(theta, -1));

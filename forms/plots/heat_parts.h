@@ -4,20 +4,22 @@
 #include "core/units/quantity.h"
 #include "forms/plots/plot_items.h"
 
+#include <algorithm>
 #include <optional>
 #include <vector>
 
 /// Panels of heat against time, one below the other, as every plot that has them shows them.
 namespace loopwright {
 
-/// A thermal state over time. It ends where the device has operated.
+/// A thermal state over time. It ends where the device has operated, which is at 1 even where a step leads
+/// beyond.
 struct StateCurve {
     QVector<double> times; ///< s
     QVector<double> states;
     void add(double time, const std::optional<Ratio>& state) {
         if (!state) return;
         times << time;
-        states << *state;
+        states << std::min(*state, 1.0);
     }
 };
 

@@ -75,11 +75,8 @@ class LogDrawing {
                    dashes = strokePen(look_.ink, 1.4, Stroke::LongDashed);
         addStrokes(axes, line);
         addLine(axes, {0, rated}, {end, rated}, dashes);
-        addLabel(axes, {end, rated}, Qt::AlignTop | Qt::AlignRight,
-                 tr("rated %1").arg(style_.words.measure(measure(picture_.rated, units::ampere))), style_,
-                 look_.ink);
         key.add(tr("logged current"), line);
-        key.add(tr("rated current"), dashes);
+        key.add(tr("rated %1").arg(style_.words.measure(measure(picture_.rated, units::ampere))), dashes);
     }
 
     double highest() const {
@@ -108,21 +105,28 @@ class LogDrawing {
     void markOperations() {
         const QString device = style_.words.word(picture_.device);
         const double end = picture_.columns.back().to.base();
+        // One label above the panel and one below its upper edge: the two may be close together in time.
         const auto mark = [&](const std::optional<Time>& operated, Stroke stroke, const QString& said,
-                              double height) {
+                              Qt::Alignment anchor) {
             if (!operated) return;
             const double at = operated->base();
-            const QPen pen = strokePen(look_.fails, 1.4, stroke);
-            for (QCPAxisRect* axes : axes_)
-                addLine(*axes, {at, axes->axis(QCPAxis::atLeft)->range().lower},
-                        {at, axes->axis(QCPAxis::atLeft)->range().upper}, pen);
-            const double top = axes_.front()->axis(QCPAxis::atLeft)->range().upper;
-            addLabel(*axes_.front(), {at, top * height},
-                     Qt::AlignTop | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft), said.arg(device), style_,
-                     look_.fails);
+            const bool isAtOnce = *operated <= picture_.columns.front().to; // a line would lie on the axis
+            if (!isAtOnce) markTime(at, strokePen(look_.fails, 1.4, stroke));
+            addLabel(*axes_.front(), {at, axes_.front()->axis(QCPAxis::atLeft)->range().upper},
+                     anchor | (at > end / 2 ? Qt::AlignRight : Qt::AlignLeft),
+                     isAtOnce ? tr("%1 at once").arg(said) : said, style_, look_.fails);
         };
-        mark(picture_.earliestOperated, Stroke::Dashed, tr("the earliest %1 would have operated"), 1);
-        mark(picture_.latestOperated, Stroke::Solid, tr("every sound %1 would have operated"), 0.85);
+        mark(picture_.earliestOperated, Stroke::Dashed, tr("the earliest %1 would have operated").arg(device),
+             Qt::AlignBottom);
+        mark(picture_.latestOperated, Stroke::Solid, tr("every sound %1 would have operated").arg(device),
+             Qt::AlignTop);
+    }
+
+    void markTime(double at, const QPen& pen) {
+        for (QCPAxisRect* axes : axes_) {
+            const QCPRange range = axes->axis(QCPAxis::atLeft)->range();
+            addLine(*axes, {at, range.lower}, {at, range.upper}, pen);
+        }
     }
 
     QCustomPlot& plot_;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/plots/plot_items.h"
 
+#include <QGlyphRun>
 #include <QPainterPath>
+#include <QTextLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -48,8 +50,14 @@ void HatchedArea::draw(QCPPainter* painter) {
 
 namespace {
 
+constexpr QMargins labelPadding(3, 2, 3, 3);
+
 /// Axes at the left and below only.
 void styleAxes(QCPAxisRect& axes, const PlotStyle& style) {
+    constexpr int side = 15;    // half of the last tick's label stands out
+    constexpr int rounding = 2; // of an axis's upper end to a pixel
+    const int label = QFontMetrics(style.strong).height() + labelPadding.top() + labelPadding.bottom();
+    axes.setMinimumMargins({side, label + rounding, side, 0});
     for (const QCPAxis::AxisType type : {QCPAxis::atLeft, QCPAxis::atBottom}) {
         QCPAxis& axis = *axes.addAxis(type);
         axis.setLayer(QStringLiteral("axes"));
@@ -113,10 +121,51 @@ QCPGraph& addCurve(QCPAxisRect& axes, const QVector<double>& keys, const QVector
     return *graph;
 }
 
+namespace {
+
+/// The letters of one line; the origin is its upper left corner.
+QPainterPath outlineOf(const QString& text, const QFont& font) {
+    QTextLayout layout(text, font);
+    layout.beginLayout();
+    layout.createLine().setNumColumns(static_cast<int>(text.size()));
+    layout.endLayout();
+    QPainterPath outline;
+    for (const QGlyphRun& run : layout.glyphRuns())
+        for (qsizetype i = 0; i < run.glyphIndexes().size(); ++i)
+            outline.addPath(
+                run.rawFont().pathForGlyph(run.glyphIndexes().at(i)).translated(run.positions().at(i)));
+    return outline;
+}
+
+/// One line of text with a halo in the colour of the ground.
+class HaloText final : public QCPItemText {
+  public:
+    HaloText(QCustomPlot& plot, const QColor& ground)
+      : QCPItemText(&plot)
+      , halo_(ground, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin) {}
+
+  protected:
+    void draw(QCPPainter* painter) override {
+        const QPointF corner = topLeft->pixelPosition() + QPointF(padding().left(), padding().top());
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->strokePath(outlineOf(text(), font()).translated(corner), halo_);
+        painter->restore();
+        QCPItemText::draw(painter);
+    }
+
+  private:
+    static constexpr double width = 4; // half of it within the letters' outlines
+    QPen halo_;
+};
+
+} // namespace
+
 void addLabel(QCPAxisRect& axes, const QPointF& at, Qt::Alignment anchor, const QString& text,
               const PlotStyle& style, const QColor& colour, bool strong) {
-    auto* label = new QCPItemText(axes.parentPlot()); // the plot owns its items
-    label->setClipAxisRect(&axes);
+    auto* label = new HaloText(*axes.parentPlot(), style.look.sheet); // the plot owns its items
+    label->setLayer(QStringLiteral("legend"));                        // no point or line covers it
+    label->setClipToAxisRect(false);
     label->position->setAxes(axes.axis(QCPAxis::atBottom), axes.axis(QCPAxis::atLeft));
     label->position->setCoords(at);
     label->setPositionAlignment(anchor);
@@ -124,8 +173,7 @@ void addLabel(QCPAxisRect& axes, const QPointF& at, Qt::Alignment anchor, const 
     label->setTextAlignment(Qt::AlignLeft);
     label->setFont(strong ? style.strong : style.text);
     label->setColor(colour);
-    label->setPadding(QMargins(3, 1, 3, 1));
-    label->setBrush(style.look.sheet);
+    label->setPadding(labelPadding);
 }
 
 void addLine(QCPAxisRect& axes, const QPointF& from, const QPointF& to, const QPen& pen) {
@@ -140,36 +188,73 @@ void addLine(QCPAxisRect& axes, const QPointF& from, const QPointF& to, const QP
 
 namespace {
 
-/// What has room in one of two columns of the smallest plot, in pixels of the look.
-constexpr int longestKey = 118;
+/// Shortens its name to the room that it is given.
+class KeyEntry final : public QCPPlottableLegendItem {
+  public:
+    using QCPPlottableLegendItem::QCPPlottableLegendItem;
+
+  protected:
+    QSize minimumOuterSizeHint() const override {
+        return QCPPlottableLegendItem::minimumOuterSizeHint() + QSize(2, 2); // metrics are rounded
+    }
+    void draw(QCPPainter* painter) override {
+        const QString name = mPlottable->name();
+        const int room = mRect.width() - mParentLegend->iconSize().width() - mParentLegend->iconTextPadding();
+        mPlottable->setName(QFontMetrics(getFont()).elidedText(name, Qt::ElideRight, room));
+        QCPPlottableLegendItem::draw(painter);
+        mPlottable->setName(name);
+    }
+};
+
+/// A grid below all that the plot has, as low as it can be; the plot owns it.
+QCPLayoutGrid& addLines(QCustomPlot& plot) {
+    auto* lines = new QCPLayoutGrid;
+    const int row = plot.plotLayout()->rowCount();
+    plot.plotLayout()->addElement(row, 0, lines);
+    plot.plotLayout()->setRowStretchFactor(row, 0.001);
+    lines->setMargins(QMargins(0, 4, 0, 4));
+    lines->setRowSpacing(1);
+    return *lines;
+}
 
 } // namespace
 
 PlotKey::PlotKey(QCPAxisRect& axes, const PlotStyle& style)
   : axes_(axes)
-  , legend_(new QCPLegend) {
-    QCPLayoutGrid& layout = *axes.parentPlot()->plotLayout();
-    const int row = layout.rowCount();
-    layout.addElement(row, 0, legend_);
-    layout.setRowStretchFactor(row, 0.001); // as low as it can be
-    legend_->setLayer(QStringLiteral("legend"));
-    legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
-    legend_->setWrap(2);
-    legend_->setBorderPen(Qt::NoPen);
-    legend_->setBrush(Qt::NoBrush);
-    legend_->setFont(style.text);
-    legend_->setTextColor(style.look.inkSoft);
-    legend_->setIconSize(26, 8);
-    legend_->setMargins(QMargins(0, 4, 0, 4));
-    legend_->setColumnSpacing(14);
-    legend_->setRowSpacing(1);
+  , style_(style)
+  , lines_(addLines(*axes.parentPlot()))
+  , pairs_(addLegend(2)) {}
+
+QCPLegend& PlotKey::addLegend(int columns) {
+    auto* legend = new QCPLegend;
+    lines_.addElement(lines_.rowCount(), 0, legend); // which owns it
+    legend->setLayer(QStringLiteral("legend"));
+    legend->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+    legend->setWrap(columns);
+    legend->setBorderPen(Qt::NoPen);
+    legend->setBrush(Qt::NoBrush);
+    legend->setFont(style_.text);
+    legend->setTextColor(style_.look.inkSoft);
+    legend->setIconSize(26, QFontMetrics(style_.text).height());
+    legend->setMargins(QMargins());
+    legend->setColumnSpacing(14);
+    legend->setRowSpacing(1);
+    return *legend;
 }
 
 void PlotKey::add(const QString& text, const QPen& pen) {
+    addTo(pairs_, text, pen);
+}
+
+void PlotKey::addLong(const QString& text, const QPen& pen) {
+    addTo(addLegend(1), text, pen);
+}
+
+void PlotKey::addTo(QCPLegend& legend, const QString& text, const QPen& pen) {
     // A graph without data stands in for lines that are items, which a legend does not take.
     QCPGraph& graph = addCurve(axes_, {}, {}, pen);
-    graph.setName(QFontMetrics(legend_->font()).elidedText(text, Qt::ElideRight, longestKey));
-    legend_->addItem(new QCPPlottableLegendItem(legend_, &graph)); // the legend owns it
+    graph.setName(text);
+    legend.addItem(new KeyEntry(&legend, &graph)); // the legend owns it
 }
 
 } // namespace loopwright

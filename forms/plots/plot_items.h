@@ -35,7 +35,8 @@ class HatchedArea final : public QCPAbstractItem {
     QColor colour_;
 };
 
-/// Empties the plot and gives it `count` axis rectangles, one below the other, styled.
+/// Empties the plot and gives it `count` axis rectangles, one below the other, styled. Above each there is
+/// room for a label.
 std::vector<QCPAxisRect*> makeAxes(QCustomPlot& plot, int count, const PlotStyle& style);
 
 /// Round values between two others, some six of them and `leastStep` apart or more; none where there is no
@@ -46,7 +47,8 @@ std::vector<double> evenTicks(double from, double to, double leastStep = 0);
 QCPGraph& addCurve(QCPAxisRect& axes, const QVector<double>& keys, const QVector<double>& values,
                    const QPen& pen);
 
-/// A label beside a point, with the sheet behind it so that lines do not run through the text.
+/// A label beside a point, its letters rimmed by the sheet's colour so that lines do not run through them. It
+/// may stand out above its axis rectangle.
 void addLabel(QCPAxisRect& axes, const QPointF& at, Qt::Alignment anchor, const QString& text,
               const PlotStyle& style, const QColor& colour, bool strong = false);
 
@@ -58,10 +60,17 @@ class PlotKey {
   public:
     PlotKey(QCPAxisRect& axes, const PlotStyle& style);
     void add(const QString& text, const QPen& pen);
+    /// In a line of its own, for a name that may be long. It is shortened where the plot is narrower still.
+    void addLong(const QString& text, const QPen& pen);
 
   private:
+    QCPLegend& addLegend(int columns);
+    void addTo(QCPLegend& legend, const QString& text, const QPen& pen);
+
     QCPAxisRect& axes_;
-    QCPLegend* legend_;
+    const PlotStyle& style_;
+    QCPLayoutGrid& lines_;
+    QCPLegend& pairs_;
 };
 
 } // namespace loopwright

@@ -50,7 +50,7 @@ class TimeCurrentDrawing {
       , style_(style)
       , look_(style.look)
       , axes_(*makeAxes(plot, 1, style).front())
-      , low_(roundStep(0.75 * picture.rated.base(), false))
+      , low_(roundStep(0.5 * picture.rated.base(), false)) // "rated" has room left of its tick
       , high_(roundStep(furthest(), true)) {
         scaleAxes();
     }
@@ -63,8 +63,7 @@ class TimeCurrentDrawing {
         drawPublished();
         addLine(axes_, {picture_.rated.base(), bottom}, {picture_.rated.base(), bottom * 2},
                 strokePen(look_.ink, 2));
-        label({picture_.rated.base(), bottom * 2}, Qt::AlignBottom | Qt::AlignHCenter, tr("rated"),
-              look_.ink);
+        label({picture_.rated.base(), bottom}, Qt::AlignBottom | Qt::AlignRight, tr("rated"), look_.ink);
     }
 
   private:
@@ -154,20 +153,20 @@ class TimeCurrentDrawing {
         if (picture_.fault) {
             const QPen pen = strokePen(look_.inkSoft, 1.4, Stroke::Dotted);
             const double fault = picture_.fault->base();
-            if (fault < high_) {
+            if (isShown(fault)) {
                 addLine(axes_, {fault, bottom}, {fault, top}, pen);
                 label({fault, top / 3}, Qt::AlignTop | Qt::AlignRight,
                       tr("fault %1").arg(style_.words.measure(measure(*picture_.fault, units::ampere))),
                       look_.inkSoft);
             }
-            if (picture_.required) {
+            if (picture_.required)
                 addLine(axes_, {low_, picture_.required->base()}, {high_, picture_.required->base()}, pen);
-                label({high_, picture_.required->base()}, Qt::AlignBottom | Qt::AlignRight,
-                      tr("off within %1").arg(spokenTime(*picture_.required, style_.words)), look_.inkSoft);
-            }
-            key.add(tr("earth fault"), pen);
+            key.add(picture_.required
+                        ? tr("fault, off within %1").arg(spokenTime(*picture_.required, style_.words))
+                        : tr("earth fault"),
+                    pen);
         }
-        if (picture_.start) {
+        if (picture_.start && isShown(picture_.start->base())) {
             const QPen pen = strokePen(look_.accent, 1.6, Stroke::Dashed);
             const double start = picture_.start->base();
             addLine(axes_, {start, bottom}, {start, 1}, pen);
@@ -184,10 +183,17 @@ class TimeCurrentDrawing {
         addLine(axes_, {load, bottom}, {load, end}, solid);
         addLine(axes_, {load * 0.96, end}, {load * 1.04, end}, strokePen(look_.accent, 2.5));
         if (end < top) addLine(axes_, {load, end}, {load, top}, strokePen(look_.accent, 1.6, Stroke::Dotted));
-        QString said = style_.words.measure(measure(*picture_.load, units::ampere, 1));
-        if (picture_.onTime) said += u'\n' + tr("on for %1").arg(spokenTime(*picture_.onTime, style_.words));
-        label({load * 1.06, 0.5}, Qt::AlignVCenter | Qt::AlignLeft, said, look_.accent, true);
-        key.add(picture_.loadName.empty() ? tr("the load") : text(picture_.loadName), solid);
+        if (isShown(load)) labelLoad(load);
+        key.addLong(picture_.loadName.empty() ? tr("the load") : text(picture_.loadName), solid);
+    }
+
+    /// At the upper end of its line, above the axes: there is nothing there to hide.
+    void labelLoad(double load) {
+        const QString drawn = style_.words.measure(measure(*picture_.load, units::ampere));
+        label({load, top}, Qt::AlignBottom | (load * load > low_ * high_ ? Qt::AlignRight : Qt::AlignLeft),
+              picture_.onTime ? tr("%1, on for %2").arg(drawn, spokenTime(*picture_.onTime, style_.words))
+                              : drawn,
+              look_.accent, true);
     }
 
     void drawPublished() {
@@ -207,6 +213,7 @@ class TimeCurrentDrawing {
                bool strong = false) {
         addLabel(axes_, at, anchor, said, style_, colour, strong);
     }
+    bool isShown(double current) const { return current > low_ && current < high_; }
     QCPAxis* currentAxis() { return axes_.axis(QCPAxis::atBottom); }
     QCPAxis* timeAxis() { return axes_.axis(QCPAxis::atLeft); }
 

@@ -13,6 +13,10 @@
 namespace loopwright {
 namespace {
 
+using ::testing::Contains;
+using ::testing::Not;
+using ::testing::UnorderedElementsAre;
+
 const Words& words() {
     static const Words english{QLocale::c()};
     return english;
@@ -35,6 +39,31 @@ int pixelsOf(const QImage& image, const QColor& colour) {
         for (int x = 0; x < image.width(); ++x)
             found += image.pixelColor(x, y) == colour;
     return found;
+}
+
+std::vector<QCPItemText*> labelsOf(const QCustomPlot& plot) {
+    std::vector<QCPItemText*> labels;
+    for (int i = 0; i < plot.itemCount(); ++i)
+        if (auto* label = qobject_cast<QCPItemText*>(plot.item(i))) labels.push_back(label);
+    return labels;
+}
+
+std::vector<std::string> textsOf(const QCustomPlot& plot) {
+    std::vector<std::string> texts;
+    for (const QCPItemText* label : labelsOf(plot))
+        texts.push_back(label->text().toStdString());
+    return texts;
+}
+
+std::vector<std::string> keyOf(const QCustomPlot& plot) {
+    std::vector<std::string> names;
+    for (auto* entry : plot.findChildren<QCPPlottableLegendItem*>())
+        names.push_back(entry->plottable()->name().toStdString());
+    return names;
+}
+
+double topOf(const QCustomPlot& plot, int panel) {
+    return plot.axisRect(panel)->axis(QCPAxis::atLeft)->range().upper;
 }
 
 TEST(Plots, AreDrawnInEveryLook) {
@@ -91,6 +120,81 @@ TEST(Plots, ReadTheLogInWords) {
         readLog(picture, minutes(230), words()).contains(QStringLiteral("earliest fuse operated, latest 0.")))
         << qPrintable(readLog(picture, minutes(230), words()));
     EXPECT_EQ(readLog(picture, hours(9), words()), QString()) << "nothing is known there";
+}
+
+TEST(Plots, SayAtTheirLinesWhatTheReaderLooksFor) {
+    const PlotStyle style = paperPlotStyle(words());
+    QCustomPlot band, heat, log;
+    overload::TimeCurrentPicture picture = test::kilnOnFuse();
+    picture.load = amperes(65);
+    drawTimeCurrent(band, picture, style);
+    EXPECT_THAT(textsOf(band),
+                UnorderedElementsAre("rated", "65\u00a0A, on for 25\u00a0min", "fault 310\u00a0A"));
+    drawHeat(heat, test::kilnDuty(), style);
+    EXPECT_THAT(textsOf(heat),
+                UnorderedElementsAre("conductor, 92\u00a0°C at most", "the fuse operates at θ = 1"));
+    EXPECT_THAT(keyOf(heat), UnorderedElementsAre("conductor", "insulation’s limit 70\u00a0°C",
+                                                  "earliest fuse", "latest fuse"));
+    drawLog(log, test::kilnLog(), style);
+    EXPECT_THAT(textsOf(log), Contains("the earliest fuse would have operated"));
+    EXPECT_THAT(keyOf(log), Contains("rated 30\u00a0A"));
+}
+
+TEST(Plots, DrawNoLineOfADeviceThatOperatesAtOnce) {
+    const PlotStyle style = paperPlotStyle(words());
+    overload::LogPicture picture = test::kilnLog();
+    for (overload::LogPicture::Column& column : picture.columns)
+        column.earliest.reset();
+    picture.columns.front().earliest = 1.9;
+    picture.earliestOperated = seconds(0);
+    QCustomPlot log;
+    drawLog(log, picture, style);
+    EXPECT_THAT(keyOf(log), Not(Contains("earliest fuse")));
+    EXPECT_THAT(keyOf(log), Contains("latest fuse"));
+    EXPECT_THAT(textsOf(log), Contains("the earliest fuse would have operated at once"));
+    picture.columns[1].earliest = 1.9;
+    drawLog(log, picture, style);
+    EXPECT_THAT(keyOf(log), Contains("earliest fuse"));
+    EXPECT_LT(topOf(log, 2), 1.5) << "a state past the one at which it operates makes no ticks crowd";
+}
+
+TEST(Plots, CutNoLabel) {
+    const PlotStyle style = paperPlotStyle(words());
+    const auto expectWhole = [&](const auto& picture, auto draw, const QSizeF& size) {
+        QCustomPlot plot;
+        draw(plot, picture, style);
+        recorded(plot, size);
+        const QRectF whole(QPointF(), size);
+        for (const QCPItemText* label : labelsOf(plot)) {
+            const QRectF place(label->topLeft->pixelPosition(), label->bottomRight->pixelPosition());
+            EXPECT_FALSE(label->clipToAxisRect()) << qPrintable(label->text());
+            EXPECT_TRUE(whole.contains(place))
+                << qPrintable(label->text()) << " from " << place.left() << ", " << place.top() << " to "
+                << place.right() << ", " << place.bottom();
+        }
+    };
+    for (const double share : {1.0, 0.8}) {
+        expectWhole(test::kilnOnFuse(), drawTimeCurrent, QSizeF(313, 263) * share);
+        expectWhole(test::kilnDuty(), drawHeat, QSizeF(313, 263) * share);
+        expectWhole(test::kilnLog(), drawLog, QSizeF(660, 400) * share);
+    }
+}
+
+TEST(Plots, GiveALongNameOfALoadTheWholeWidth) {
+    const PlotStyle style = paperPlotStyle(words());
+    overload::TimeCurrentPicture picture = test::kilnOnFuse();
+    picture.loadName = "wall convector, fixed, on a fused outlet";
+    QCustomPlot plot;
+    drawTimeCurrent(plot, picture, style);
+    recorded(plot, {313, 263}); // half a page
+    for (auto* entry : plot.findChildren<QCPPlottableLegendItem*>()) {
+        const QString name = entry->plottable()->name();
+        const auto* legend = qobject_cast<QCPLegend*>(entry->layout());
+        ASSERT_TRUE(legend) << qPrintable(name);
+        const int room = entry->rect().width() - legend->iconSize().width() - legend->iconTextPadding();
+        EXPECT_GE(room, QFontMetrics(style.text).horizontalAdvance(name)) << qPrintable(name);
+    }
+    EXPECT_THAT(keyOf(plot), Contains(picture.loadName));
 }
 
 TEST(Plots, AreRecordedAsVectorsForPaper) {
