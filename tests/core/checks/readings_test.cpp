@@ -47,6 +47,17 @@ TEST(Insulation, BoundsAndGapsCannotPass) {
     EXPECT_TRUE(fixture.find("insulation").missing.empty());
 }
 
+// "<1.00" is less than the 1.0 megohm that IEC 60364-6, table 6.1, asks for at least; ">1" is more.
+TEST(Insulation, ABoundAtTheLimitThatPointsPastItFails) {
+    Fixture fixture;
+    fixture.reading().insulationEarth = test::below(megohms(1));
+    const Finding past = fixture.find("insulation");
+    EXPECT_EQ(past.verdict, Verdict::Fails) << testing::PrintToString(past);
+    EXPECT_DOUBLE_EQ(past.margin.value_or(-9), 0);
+    fixture.reading().insulationEarth = test::above(megohms(1));
+    EXPECT_EQ(fixture.find("insulation").verdict, Verdict::Close);
+}
+
 TEST(Ring, AWholeRingReadsAsItsSizesSay) {
     // r_2 / r_1 = 12.1 / 7.41 (IEC 60228); R_1+R_2 = (r_1 + r_2) / 4 (electriciansforums.net thread 16502).
     Fixture fixture;
