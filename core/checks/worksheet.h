@@ -158,7 +158,7 @@ class Worksheet {
                        const Figure<Q>& limit, const Unit& unit);
     /// A verdict that rests on no figures.
     void decide(Verdict verdict);
-    /// A verdict that is worse than this becomes this one.
+    /// A failure becomes this one. What nobody can tell stays so: the truth may well lie on either side.
     void atWorst(Verdict verdict);
     Verdict verdict() const { return finding_.verdict; }
     bool hasVerdict() const { return judged_; }
