@@ -31,11 +31,20 @@ class Factors {
                          visit_.tables.ambientFactor(visit_.rules.ambientStandard, wiring_.insulation,
                                                      *temperature, isInGround(wiring_.method)));
     }
+    /// Conductors in parallel are grouped with each other (IEC 60364-5-52, 523.7, from memory), at the least;
+    /// what is recorded of the grouping counts where it is more.
     std::optional<Ratio> grouping() {
-        if (isLeftOut(wiring_.groupedCircuits.state)) return 1;
-        const auto circuits =
-            sheet_.exact("n_g", circuit_, wiring_.groupedCircuits, "wiring.groupedCircuits");
+        const Ratio inParallel = usable(wiring_.parallelConductors).value_or(1);
+        std::optional<Ratio> circuits = 1;
+        if (!isLeftOut(wiring_.groupedCircuits.state))
+            circuits = sheet_.exact("n_g", circuit_, wiring_.groupedCircuits, "wiring.groupedCircuits");
         if (!circuits) return std::nullopt;
+        if (inParallel > *circuits) {
+            circuits = inParallel;
+            sheet_.show([&] {
+                return computedTerm("n_g", inParallel, units::ratio, {"check.note.grouped-in-parallel", {}});
+            });
+        }
         if (*circuits <= 1) return 1;
         return published("C_g", "wiring.groupedCircuits",
                          visit_.tables.groupingFactor(wiring_.method, static_cast<int>(*circuits)));

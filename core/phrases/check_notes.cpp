@@ -137,6 +137,8 @@ constexpr std::array table{
     Phrase{"check.note.demand-of-line", LOOPWRIGHT_PHRASE("Phrases", "demand on {0}"), "line"},
     Phrase{"check.note.neutral-current",
            LOOPWRIGHT_PHRASE("Phrases", "in the neutral: sum of three phasors, without harmonics"), ""},
+    Phrase{"check.note.grouped-in-parallel",
+           LOOPWRIGHT_PHRASE("Phrases", "conductors in parallel are grouped with each other"), ""},
     Phrase{"check.note.tails-clipped",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded how they run: copper with PVC, clipped to the wall"),
            ""},

@@ -169,6 +169,19 @@ TEST(DeviceWiring, CapacityIsCorrectedForWhatSurroundsTheWiring) {
     EXPECT_NEAR(limitOf(insulated.find("device-wiring")), 0.5 * 24 * 0.87 * 0.7, 1e-9);
 }
 
+// IEC 60364-5-52, 523.7 and table B.52.17, item 1 (0.80 for two, 0.70 for three): from memory.
+TEST(DeviceWiring, ConductorsInParallelAreGroupedWithEachOther) {
+    Fixture fixture;
+    const double alone = limitOf(fixture.find("device-wiring"));
+    fixture.wiring().parallelConductors = typed(2.0);
+    const Finding two = fixture.find("device-wiring");
+    EXPECT_NEAR(limitOf(two), 2 * alone * 0.8, 1e-9) << testing::PrintToString(two);
+    fixture.wiring().groupedCircuits = typed(1.0);
+    EXPECT_NEAR(limitOf(fixture.find("device-wiring")), 2 * alone * 0.8, 1e-9);
+    fixture.wiring().groupedCircuits = typed(3.0);
+    EXPECT_NEAR(limitOf(fixture.find("device-wiring")), 2 * alone * 0.7, 1e-9) << "what is recorded is more";
+}
+
 TEST(DeviceWiring, NamesWhatItLacks) {
     Fixture fixture;
     fixture.wiring().method = InstallationMethod::Unknown;
