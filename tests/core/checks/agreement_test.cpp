@@ -98,6 +98,20 @@ TEST(Ring, TellsALinkAcrossFromASpur) {
         << "without a length nobody can tell them apart";
 }
 
+// The ring alone reads (0.40 + 0.65) / 4 = 0.26; a spur that adds several times as much is none.
+TEST(Ring, NoSpurExplainsManyTimesTheRing) {
+    Fixture fixture;
+    fixture.makeRing();
+    fixture.reading().continuity = read(ohms(0.75));
+    EXPECT_EQ(fixture.find("ring").sentence.key, "check.ring.spur");
+    for (const double far : {0.82, 5.0}) {
+        fixture.reading().continuity = read(ohms(far));
+        const Finding finding = fixture.find("ring");
+        EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+        EXPECT_EQ(finding.sentence.key, "check.ring.fails-continuity");
+    }
+}
+
 TEST(Contradictions, AreFindingsOfTheirOwn) {
     Fixture fixture;
     for (const char* check : {"conductor-sizes", "device-rating", "phases"})
