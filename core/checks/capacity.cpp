@@ -49,6 +49,26 @@ class Factors {
         return published("C_g", "wiring.groupedCircuits",
                          visit_.tables.groupingFactor(wiring_.method, static_cast<int>(*circuits)));
     }
+    /// Of the soil around what is buried; where nobody recorded it, that of the tables is taken.
+    std::optional<Ratio> soil() {
+        const auto reference = visit_.tables.referenceSoil(wiring_.method);
+        if (!reference) return 1;
+        if (isLeftOut(wiring_.soilResistivity.state)) {
+            sheet_.show([&] {
+                return Term{"ρ_s",
+                            measure(reference->value, units::kelvinMetrePerWatt),
+                            TermOrigin::Assumed,
+                            {"check.note.reference-soil", {}},
+                            {}};
+            });
+            return 1;
+        }
+        const auto resistivity =
+            sheet_.exact("ρ_s", circuit_, wiring_.soilResistivity, "wiring.soilResistivity_Km_per_W");
+        if (!resistivity) return std::nullopt;
+        return published("C_s", "wiring.soilResistivity_Km_per_W",
+                         visit_.tables.soilFactor(wiring_.method, *resistivity));
+    }
     std::optional<Ratio> insulated() {
         if (isLeftOut(wiring_.insulatedLength.state)) return 1;
         if (wiring_.insulatedLength.exact() == metres(0)) return 1;
@@ -99,10 +119,12 @@ std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRe
     Factors factors(visit, records.circuit, sheet);
     const auto ambient = factors.ambient();
     const auto grouping = factors.grouping();
+    const auto soil = factors.soil();
     const auto insulated = factors.insulated();
     const auto parallel = parallelConductors(records.circuit, sheet);
-    if (!table || !ambient || !grouping || !insulated || !parallel) return std::nullopt;
-    const Current capacity = physics::correctedCapacity(*table, {*ambient, *grouping, *insulated}, *parallel);
+    if (!table || !ambient || !grouping || !soil || !insulated || !parallel) return std::nullopt;
+    const Current capacity =
+        physics::correctedCapacity(*table, {*ambient, *grouping, *soil, *insulated}, *parallel);
     sheet.show([&] { return computedTerm("I_z", capacity, units::ampere); });
     return capacity;
 }

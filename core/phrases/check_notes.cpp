@@ -139,6 +139,8 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "in the neutral: sum of three phasors, without harmonics"), ""},
     Phrase{"check.note.grouped-in-parallel",
            LOOPWRIGHT_PHRASE("Phrases", "conductors in parallel are grouped with each other"), ""},
+    Phrase{"check.note.reference-soil",
+           LOOPWRIGHT_PHRASE("Phrases", "not recorded: the soil that the tables are made for"), ""},
     Phrase{"check.note.tails-clipped",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded how they run: copper with PVC, clipped to the wall"),
            ""},

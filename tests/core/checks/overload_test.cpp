@@ -182,6 +182,40 @@ TEST(DeviceWiring, ConductorsInParallelAreGroupedWithEachOther) {
     EXPECT_NEAR(limitOf(fixture.find("device-wiring")), 2 * alone * 0.7, 1e-9) << "what is recorded is more";
 }
 
+// IEC 60364-5-52, table B.52.16 (from memory): 1 at 2.5 K·m/W; at 0.5, 1.88 for cables in the ground and 1.28
+// for ducts; at 3, 0.90 and 0.96.
+TEST(DeviceWiring, BuriedWiringIsCorrectedForItsSoil) {
+    Fixture fixture;
+    fixture.ruleSet = test::rules("iec-60364");
+    fixture.wiring().lineSize = typed(squareMillimetres(4));
+    fixture.wiring().method = InstallationMethod::D1;
+    const Finding assumed = fixture.find("device-wiring");
+    const double reference = limitOf(assumed);
+    ASSERT_GT(reference, 0) << testing::PrintToString(assumed);
+    EXPECT_TRUE(assumed.working->restsOnAssumption) << "nobody recorded the soil";
+    const auto factorAt = [&](double soil) {
+        fixture.wiring().soilResistivity = typed(kelvinMetresPerWatt(soil), 1);
+        return limitOf(fixture.find("device-wiring")) / reference;
+    };
+    EXPECT_NEAR(factorAt(2.5), 1, 1e-9);
+    EXPECT_FALSE(fixture.find("device-wiring").working->restsOnAssumption);
+    EXPECT_NEAR(factorAt(0.5), 1.28, 1e-9);
+    EXPECT_NEAR(factorAt(3), 0.96, 1e-9);
+    EXPECT_NEAR(factorAt(2.2), 1, 1e-9) << "between two rows the stricter counts";
+    factorAt(4);
+    const Finding dry = fixture.find("device-wiring");
+    EXPECT_EQ(dry.verdict, Verdict::CannotTell) << testing::PrintToString(dry);
+    EXPECT_EQ(dry.sentence.key, "check.lacks.unpublished");
+    EXPECT_EQ(test::missingFields(dry), "wiring.soilResistivity_Km_per_W");
+    fixture.wiring().method = InstallationMethod::C;
+    EXPECT_NE(fixture.find("device-wiring").verdict, Verdict::CannotTell) << "not in the ground";
+
+    EXPECT_NEAR(test::tables().soilFactor(InstallationMethod::D2, kelvinMetresPerWatt(0.5))->value, 1.88,
+                1e-9);
+    EXPECT_NEAR(test::tables().soilFactor(InstallationMethod::D2, kelvinMetresPerWatt(3))->value, 0.9, 1e-9);
+    EXPECT_FALSE(test::tables().soilFactor(InstallationMethod::C, kelvinMetresPerWatt(1)));
+}
+
 TEST(DeviceWiring, NamesWhatItLacks) {
     Fixture fixture;
     fixture.wiring().method = InstallationMethod::Unknown;
