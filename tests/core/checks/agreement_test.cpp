@@ -22,6 +22,23 @@ TEST(LoopAgreement, LessThanThePartsIsUsualAndFarMoreIsNot) {
     EXPECT_EQ(fixture.find("loop-agreement").verdict, Verdict::Fails);
 }
 
+TEST(LoopAgreement, BelowTheLoopWhereTheCircuitBeginsIsNotUsual) {
+    Fixture fixture; // Z_db 0.18: a quarter and 0.05 ohm below is 0.085
+    fixture.reading().loopImpedance = read(ohms(0.10));
+    EXPECT_EQ(fixture.find("loop-agreement").sentence.key, "check.loop-agreement.below");
+    fixture.reading().loopImpedance = read(ohms(0.05));
+    const Finding below = fixture.find("loop-agreement");
+    EXPECT_EQ(below.verdict, Verdict::Close) << testing::PrintToString(below);
+    EXPECT_EQ(below.sentence.key, "check.loop-agreement.below-start");
+    EXPECT_DOUBLE_EQ(std::get<Measure>(below.sentence.arguments.at(1)).value, 0.18);
+    fixture.reading().loopImpedance = test::above(ohms(0.05));
+    EXPECT_NE(fixture.find("loop-agreement").verdict, Verdict::Close) << "it may be more";
+    fixture.reading().loopImpedance = read(ohms(0.02));
+    fixture.boardReading().loopImpedance = {};
+    EXPECT_EQ(fixture.find("loop-agreement").sentence.key, "check.loop-agreement.below")
+        << "Z_e was read with the earth apart";
+}
+
 TEST(LoopAgreement, TakesTheSupplyWhereTheBoardWasNotRead) {
     Fixture fixture;
     fixture.boardReading().loopImpedance = {};
