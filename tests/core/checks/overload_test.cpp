@@ -300,6 +300,24 @@ TEST(Conventional, RuleSetsDifferOnCartridgeFuses) {
     EXPECT_DOUBLE_EQ(resultOf(finding), 40);
 }
 
+// IEC 60947-2, table 6: sure to operate at 1.30 I_r.
+TEST(Conventional, AnAdjustableBreakerGoesByItsSetting) {
+    Fixture fixture; // 27 A of wiring: 1.45 x 27 A = 39.15 A
+    fixture.circuit().device = {"60947-2", typed(amperes(63)), typed(kiloamperes(36))};
+    const Finding unset = fixture.find("conventional");
+    EXPECT_EQ(unset.verdict, Verdict::CannotTell) << "it may be set lower";
+    EXPECT_EQ(test::missingFields(unset), "device.thermalSetting_A");
+    fixture.circuit().device.thermalSetting = typed(amperes(25));
+    const Finding set = fixture.find("conventional");
+    EXPECT_EQ(set.verdict, Verdict::Holds) << testing::PrintToString(set);
+    EXPECT_NEAR(resultOf(set), 1.3 * 25, 1e-9);
+    fixture.circuit().device.thermalSetting = typed(amperes(40));
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Fails);
+    fixture.circuit().device.thermalSetting = {};
+    fixture.circuit().device.ratedCurrent = typed(amperes(25));
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Holds) << "it cannot be set above its rating";
+}
+
 TEST(Conventional, CannotTellWithoutTheFamilyAndDoesNotApplyToRings) {
     Fixture fixture;
     fixture.circuit().device.family = "";
