@@ -11,7 +11,7 @@ namespace {
 
 /// Sockets that anyone may use, sockets outdoors, and equipment that is carried about outdoors. A fixed lamp
 /// outdoors asks for none.
-bool mayAskForIt(const CircuitRecords& records) {
+bool mayAskForOutlets(const CircuitRecords& records) {
     const Circuit& circuit = records.circuit;
     const bool sockets = circuit.use == CircuitUse::Sockets;
     const bool mobile =
@@ -19,20 +19,30 @@ bool mayAskForIt(const CircuitRecords& records) {
     return (sockets && circuit.generalSockets) || (circuit.outdoors && (sockets || mobile));
 }
 
+/// Lights in a dwelling, of whatever rating.
+bool asksForLights(const CircuitContext& context) {
+    return context.rules.additionalProtectionLighting && context.circuit.use == CircuitUse::Lighting &&
+           context.installation.site.occupancy == Occupancy::Dwelling;
+}
+
 } // namespace
 
-/// I_Δn ≤ 30 mA for sockets that anyone may use, and for what is used outdoors (IEC 60364-4-41, 411.3.3). A
-/// delayed device does not count: it is not quick enough for a person.
+/// I_Δn ≤ 30 mA for sockets that anyone may use, for what is used outdoors (IEC 60364-4-41, 411.3.3), and for
+/// the lights of a dwelling (411.3.4). A delayed device does not count: it is not quick enough for a person.
 Finding checkAdditionalProtection(const CircuitContext& context) {
     Worksheet sheet(phrasing<"additional-protection">, context, {RecordKind::Circuit, context.circuit.id});
-    if (!mayAskForIt(context)) return sheet.doesNotApply("check.additional-protection.not-asked");
+    const bool ofLights = asksForLights(context);
+    if (!ofLights && !mayAskForOutlets(context))
+        return sheet.doesNotApply("check.additional-protection.not-asked");
     const RuleSet& rules = context.rules;
     sheet.formula("I_Δn ≤ I_Δn,max");
-    sheet.clause("additional-protection");
-    const auto rated = ratedCurrent(context, sheet);
-    if (!rated) return sheet.conclude();
-    if (*rated > rules.additionalProtectionSocketsUpTo)
-        return sheet.doesNotApply("check.additional-protection.larger");
+    sheet.clause(ofLights ? std::string_view("additional-protection-lighting") : "additional-protection");
+    if (!ofLights) {
+        const auto rated = ratedCurrent(context, sheet);
+        if (!rated) return sheet.conclude();
+        if (*rated > rules.additionalProtectionSocketsUpTo)
+            return sheet.doesNotApply("check.additional-protection.larger");
+    }
 
     sheet.show([&] {
         return ruleTerm("I_Δn,max", rules.additionalProtection, units::milliampere,
@@ -43,7 +53,8 @@ Finding checkAdditionalProtection(const CircuitContext& context) {
         context, [](const ResidualDevice& device) { return device.delay == ResidualDelay::General; });
     if (!path) {
         sheet.decide(Verdict::Fails);
-        sheet.phrase(Verdict::Fails, "check.additional-protection.none");
+        sheet.phrase(Verdict::Fails, ofLights ? std::string_view("check.additional-protection.none-lights")
+                                              : "check.additional-protection.none");
         return sheet.conclude(limit);
     }
     const auto residual = residualCurrent(*path, sheet);

@@ -31,14 +31,43 @@ class Factors {
                          visit_.tables.ambientFactor(visit_.rules.ambientStandard, wiring_.insulation,
                                                      *temperature, isInGround(wiring_.method)));
     }
+    /// Conductors in parallel are grouped with each other (IEC 60364-5-52, 523.7, from memory), at the least;
+    /// what is recorded of the grouping counts where it is more.
     std::optional<Ratio> grouping() {
-        if (isLeftOut(wiring_.groupedCircuits.state)) return 1;
-        const auto circuits =
-            sheet_.exact("n_g", circuit_, wiring_.groupedCircuits, "wiring.groupedCircuits");
+        const Ratio inParallel = usable(wiring_.parallelConductors).value_or(1);
+        std::optional<Ratio> circuits = 1;
+        if (!isLeftOut(wiring_.groupedCircuits.state))
+            circuits = sheet_.exact("n_g", circuit_, wiring_.groupedCircuits, "wiring.groupedCircuits");
         if (!circuits) return std::nullopt;
+        if (inParallel > *circuits) {
+            circuits = inParallel;
+            sheet_.show([&] {
+                return computedTerm("n_g", inParallel, units::ratio, {"check.note.grouped-in-parallel", {}});
+            });
+        }
         if (*circuits <= 1) return 1;
         return published("C_g", "wiring.groupedCircuits",
                          visit_.tables.groupingFactor(wiring_.method, static_cast<int>(*circuits)));
+    }
+    /// Of the soil around what is buried; where nobody recorded it, that of the tables is taken.
+    std::optional<Ratio> soil() {
+        const auto reference = visit_.tables.referenceSoil(wiring_.method);
+        if (!reference) return 1;
+        if (isLeftOut(wiring_.soilResistivity.state)) {
+            sheet_.show([&] {
+                return Term{"ρ_s",
+                            measure(reference->value, units::kelvinMetrePerWatt),
+                            TermOrigin::Assumed,
+                            {"check.note.reference-soil", {}},
+                            {}};
+            });
+            return 1;
+        }
+        const auto resistivity =
+            sheet_.exact("ρ_s", circuit_, wiring_.soilResistivity, "wiring.soilResistivity_Km_per_W");
+        if (!resistivity) return std::nullopt;
+        return published("C_s", "wiring.soilResistivity_Km_per_W",
+                         visit_.tables.soilFactor(wiring_.method, *resistivity));
     }
     std::optional<Ratio> insulated() {
         if (isLeftOut(wiring_.insulatedLength.state)) return 1;
@@ -90,10 +119,12 @@ std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRe
     Factors factors(visit, records.circuit, sheet);
     const auto ambient = factors.ambient();
     const auto grouping = factors.grouping();
+    const auto soil = factors.soil();
     const auto insulated = factors.insulated();
     const auto parallel = parallelConductors(records.circuit, sheet);
-    if (!table || !ambient || !grouping || !insulated || !parallel) return std::nullopt;
-    const Current capacity = physics::correctedCapacity(*table, {*ambient, *grouping, *insulated}, *parallel);
+    if (!table || !ambient || !grouping || !soil || !insulated || !parallel) return std::nullopt;
+    const Current capacity =
+        physics::correctedCapacity(*table, {*ambient, *grouping, *soil, *insulated}, *parallel);
     sheet.show([&] { return computedTerm("I_z", capacity, units::ampere); });
     return capacity;
 }

@@ -6,9 +6,9 @@
 namespace loopwright {
 
 /// I_z of the circuit's wiring: the tabulated capacity of its method, material, insulation and size, times
-/// the factors for ambient temperature, bunching, thermal insulation and conductors in parallel. Shown with
-/// its terms. The factor of rewirable fuses is not among them: it belongs to the conventional current (I_2 =
-/// 2 I_n), which checks it once.
+/// the factors for ambient temperature, bunching, soil, thermal insulation and conductors in parallel. Shown
+/// with its terms. The factor of rewirable fuses is not among them: it belongs to the conventional current
+/// (I_2 = 2 I_n), which checks it once.
 std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRecords& circuit,
                                       Worksheet& sheet);
 

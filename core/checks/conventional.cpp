@@ -10,10 +10,35 @@
 namespace loopwright {
 namespace {
 
+Figure<Current> operatingAt(Current setting, Ratio multiple, const Source& source, std::string_view symbol,
+                            Worksheet& sheet) {
+    const Current operating = physics::conventionalOperatingCurrent(setting, multiple);
+    sheet.show([&] { return tableTerm(symbol, multiple, units::ratio, source); });
+    sheet.show([&] { return computedTerm("I_2", operating, units::ampere); });
+    return {operating};
+}
+
+/// I_2 of an adjustable breaker goes by its setting, which is no more than its rating where nobody read it.
+std::optional<Figure<Current>> settingsOperate(const CircuitContext& context, Current rated,
+                                               Worksheet& sheet) {
+    const auto& recorded = context.circuit.device.thermalSetting;
+    const bool isSet = recorded.hasFigure();
+    const auto setting = isSet ? sheet.exact("I_r", context.circuit, recorded, "device.thermalSetting_A")
+                               : std::optional(rated);
+    if (!setting) return std::nullopt;
+    const auto spreads = context.tables.breakerSpreads(*setting);
+    auto operating = operatingAt(*setting, spreads.value.conventional.high, spreads.source, "I_2/I_r", sheet);
+    if (!isSet) {
+        operating.bound = Bound::OrLess;
+        sheet.leansOn(context.circuit, "device.thermalSetting_A");
+    }
+    return operating;
+}
+
 /// I_2. Some rules take some families to operate in their cables at the conventional factor itself, whatever
 /// the open test arrangement of their standard gives (IEC 60269-1, cable overload test).
-std::optional<Current> operatingCurrent(const CircuitContext& context, const DeviceFamily& family,
-                                        Current rated, Worksheet& sheet) {
+std::optional<Figure<Current>> operatingCurrent(const CircuitContext& context, const DeviceFamily& family,
+                                                Current rated, Worksheet& sheet) {
     const RuleSet& rules = context.rules;
     if (std::ranges::find(rules.conventionalByRating, family.key) != rules.conventionalByRating.end()) {
         const Current operating = physics::conventionalOperatingCurrent(rated, rules.conventionalFactor);
@@ -21,18 +46,15 @@ std::optional<Current> operatingCurrent(const CircuitContext& context, const Dev
             return ruleTerm("I_2", operating, units::ampere, rules.sourceOf("conventionalByRating"),
                             {"check.note.conventional-by-rating", {}});
         });
-        return operating;
+        return Figure<Current>{operating};
     }
+    if (family.adjustable) return settingsOperate(context, rated, sheet);
     const auto currents = context.tables.conventionalCurrents(family, rated);
     if (!currents) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return std::nullopt;
     }
-    const Current operating = physics::conventionalOperatingCurrent(rated, currents->operatingMultiple);
-    sheet.show(
-        [&] { return tableTerm("I_2/I_n", currents->operatingMultiple, units::ratio, currents->source); });
-    sheet.show([&] { return computedTerm("I_2", operating, units::ampere); });
-    return operating;
+    return operatingAt(rated, currents->operatingMultiple, currents->source, "I_2/I_n", sheet);
 }
 
 } // namespace
@@ -51,8 +73,7 @@ Finding checkConventional(const CircuitContext& context) {
     if (!operating || !capacity) return sheet.conclude();
 
     const Current limit = physics::largestOperatingCurrent(*capacity, context.rules.conventionalFactor);
-    sheet.compare(Relation::AtMost, "I_2", Figure<Current>{*operating}, Figure<Current>{limit},
-                  units::ampere);
+    sheet.compare(Relation::AtMost, "I_2", *operating, Figure<Current>{limit}, units::ampere);
     return sheet.conclude(deviceWord(family), measure(*operating, units::ampere),
                           measure(limit, units::ampere));
 }

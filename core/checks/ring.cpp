@@ -45,11 +45,19 @@ void comparePair(const RuleSet& rules, const Pair& pair, Worksheet& sheet, Decid
     deciding = {pair.read, pair.expected};
 }
 
-/// The highest reading of R_1+R_2 lies above that of the ring itself where a spur hangs on it. What is beyond
-/// the instrument's range is no spur but an open leg.
-bool isSpur(const Figure<Resistance>& continuity, const Figure<Resistance>& whole, const RuleSet& rules) {
+/// Far more than what is expected: no poor joint, but a leg that ends somewhere.
+bool isOpen(const CircuitContext& context, const Figure<Resistance>& read, Resistance expected) {
+    return read.bound != Bound::OrLess &&
+           read.value > expected * context.tables.band(Band::RingOpenMultiple).value;
+}
+
+/// The highest reading of R_1+R_2 lies above that of the ring itself where a spur hangs on it. What is far
+/// above, or beyond the instrument's range, is no spur but an open leg.
+bool isSpur(const CircuitContext& context, const Figure<Resistance>& continuity,
+            const Figure<Resistance>& whole) {
     return continuity.bound == Bound::Exact && continuity.value > whole.value &&
-           physics::difference(continuity.value, whole.value) > rules.ringProtectiveTolerance;
+           !isOpen(context, continuity, whole.value) &&
+           physics::difference(continuity.value, whole.value) > context.rules.ringProtectiveTolerance;
 }
 
 /// Resistances per length of the line and the protective conductor.
@@ -101,12 +109,6 @@ struct Ends {
             sound->bound};
     }
 };
-
-/// Far more than what is expected: no poor joint, but a leg that ends somewhere.
-bool isOpen(const CircuitContext& context, const Figure<Resistance>& read, Resistance expected) {
-    return read.bound != Bound::OrLess &&
-           read.value > expected * context.tables.band(Band::RingOpenMultiple).value;
-}
 
 /// r_1 ≈ r_n. Returns whether a leg of them is open.
 bool compareLineAndNeutral(const CircuitContext& context, const Ends& ends, Worksheet& sheet,
@@ -167,7 +169,7 @@ void compareContinuity(const CircuitContext& context, const Ends& ends, const Fi
                     rules.ringProtectiveTolerance,
                     "ringProtectiveTolerance",
                     "check.ring.fails-continuity"};
-    if (!isSpur(continuity, whole, rules)) {
+    if (!isSpur(context, continuity, whole)) {
         comparePair(rules, pair, sheet, deciding);
     } else if (!sheet.hasVerdict() || sheet.verdict() == Verdict::Holds) {
         comparePair(rules, pair, sheet, deciding);

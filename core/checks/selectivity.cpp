@@ -10,6 +10,8 @@
 namespace loopwright {
 namespace {
 
+using physics::CurrentRange;
+
 /// What the check has to know of one of the two devices.
 struct Known {
     const DeviceFamily* family = nullptr;
@@ -83,33 +85,50 @@ std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sh
                    {RecordKind::Supply, supply.id, "fuse.family", "fuse.ratedCurrent_A"}, "I_n,up", sheet);
 }
 
-/// The most energy that the device lets through, and up to which current that is promised.
+/// The most energy that the device lets through, and at which currents that is promised.
 struct LetThrough {
     Sourced<JouleIntegral> most;
-    std::optional<Current> upTo; ///< nothing: whatever it can break
+    CurrentRange at;
 };
-std::optional<LetThrough> letThrough(const VisitContext& visit, const Known& own, Current prospective) {
-    if (!isFuse(*own.family)) {
-        if (!own.breakingCapacity) return std::nullopt;
-        const auto energy = visit.tables.letThrough(*own.family, own.rated, *own.breakingCapacity);
-        if (!energy) return std::nullopt;
-        return LetThrough{*energy, own.breakingCapacity};
-    }
-    if (const auto energy = visit.tables.fuseEnergy(*own.family, own.rated))
-        return LetThrough{{energy->value.mostLetThrough, energy->source}, std::nullopt};
-    if (!own.times) return std::nullopt;
-    const auto energy = physics::largestFuseEnergy(own.times->value, prospective);
+
+/// The class of a breaker counts where it operates at once.
+std::optional<LetThrough> breakerLetThrough(const VisitContext& visit, const Known& own) {
+    const auto band = visit.tables.instantaneousBand(*own.family, own.rated);
+    if (!own.breakingCapacity || !band) return std::nullopt;
+    const auto energy = visit.tables.letThrough(*own.family, own.rated, *own.breakingCapacity);
     if (!energy) return std::nullopt;
-    return LetThrough{{*energy, own.times->source}, std::nullopt};
+    return LetThrough{*energy, {own.rated * band->upTo, *own.breakingCapacity}};
 }
 
-/// Up to which current only the own device operates, by energy where the device upstream is a fuse of known
+/// Whatever a fuse can break counts, from where it lets through less than `least`. Two gG fuses in the ratio
+/// of the standard are told apart at every current: their gates do so for longer times (IEC 60269-1, 5.6),
+/// and their energies for shorter ones (IEC 60269-2), both from memory.
+std::optional<LetThrough> fuseLetThrough(const VisitContext& visit, const Known& upstream, const Known& own,
+                                         JouleIntegral least, Current prospective) {
+    const auto from = own.times ? physics::fuseWithinEnergy(own.times->value, least) : std::nullopt;
+    if (const auto energy = visit.tables.fuseEnergy(*own.family, own.rated)) {
+        const bool inRatio = physics::fusesSelectiveByRatio(upstream.rated, own.rated,
+                                                            visit.tables.selectiveFuseRatio().value);
+        if (!inRatio && !from) return std::nullopt;
+        return LetThrough{{energy->value.mostLetThrough, energy->source},
+                          {inRatio ? Current() : *from, prospective}};
+    }
+    const auto energy = from ? physics::largestFuseEnergy(own.times->value, prospective) : std::nullopt;
+    if (!energy) return std::nullopt;
+    return LetThrough{{*energy, own.times->source}, {*from, prospective}};
+}
+
+/// At which currents only the own device operates, by energy where the device upstream is a fuse of known
 /// pre-arcing energy. Nothing where that proves nothing.
-std::optional<Current> byEnergy(const VisitContext& visit, const Known& upstream, const Known& own,
-                                Current prospective, Worksheet& sheet) {
+std::optional<CurrentRange> byEnergy(const VisitContext& visit, const Known& upstream, const Known& own,
+                                     Current prospective, Worksheet& sheet) {
     const auto fuse = visit.tables.fuseEnergy(*upstream.family, upstream.rated);
-    const auto energy = fuse ? letThrough(visit, own, prospective) : std::nullopt;
-    if (!energy || !physics::selectiveByEnergy(fuse->value.leastToMelt, energy->most.value))
+    if (!fuse) return std::nullopt;
+    const auto energy = isFuse(*own.family)
+                            ? fuseLetThrough(visit, upstream, own, fuse->value.leastToMelt, prospective)
+                            : breakerLetThrough(visit, own);
+    if (!energy || !physics::selectiveByEnergy(fuse->value.leastToMelt, energy->most.value) ||
+        energy->at.upTo <= energy->at.above || prospective <= energy->at.above)
         return std::nullopt;
     sheet.show([&] {
         return tableTerm("I^{2}t_up", fuse->value.leastToMelt, units::ampereSquaredSecond, fuse->source,
@@ -119,7 +138,7 @@ std::optional<Current> byEnergy(const VisitContext& visit, const Known& upstream
         return tableTerm("I^{2}t", energy->most.value, units::ampereSquaredSecond, energy->most.source,
                          {"check.note.most-let-through", {}});
     });
-    return energy->upTo.value_or(prospective);
+    return energy->at;
 }
 
 /// Whether anything is published of how long the device holds out against fault currents.
@@ -135,36 +154,66 @@ Message said(std::string_view key, const Known& own, const Known& upstream) {
              measure(upstream.rated, units::ampere)}};
 }
 
+/// The currents up to `prospective` at which only the own device operates; the first of the ranges begins
+/// with the overloads that the conventional currents tell apart.
+std::vector<CurrentRange> provenHere(const Known& upstream, const Known& own,
+                                     const std::optional<CurrentRange>& energy, Current prospective) {
+    std::vector<CurrentRange> ranges;
+    if (upstream.times && own.times)
+        ranges = physics::provenSelectivity(upstream.times->value, own.times->value);
+    if (energy) ranges = physics::joined(std::move(ranges), *energy);
+    ranges = physics::joined(std::move(ranges), {Current(), upstream.holds});
+    std::erase_if(ranges, [&](const CurrentRange& range) { return range.above >= prospective; });
+    return ranges;
+}
+
+Measure shown(Current current) {
+    return measure(current, current < kiloamperes(1) ? units::ampere : units::kiloampere);
+}
+
+/// Where selectivity that is proven for some faults ends, and where it begins again.
+Message sayHowFar(const Known& upstream, const Known& own, const std::vector<CurrentRange>& ranges,
+                  const Figure<Current>& prospective) {
+    const bool mayBeMore = prospective.bound == Bound::OrMore || prospective.bound == Bound::Open;
+    const Current limit = ranges.front().upTo;
+    if (prospective.value <= limit && !mayBeMore) return said("check.selectivity.holds", own, upstream);
+    const bool isBroken = ranges.size() > 1;
+    Message partial = said(isBroken ? "check.selectivity.gap" : "check.selectivity.partial", own, upstream);
+    partial.arguments.push_back(shown(limit));
+    if (isBroken) {
+        partial.arguments.push_back(shown(ranges[1].above));
+        partial.arguments.push_back(shown(ranges[1].upTo));
+    }
+    partial.arguments.push_back(measure(prospective, units::kiloampere));
+    return partial;
+}
+
 /// What is proven of fault currents, once overloads are told apart. Partial selectivity is a grade that the
 /// standards know (IEC 60947-2, 2.17.3), and no fault, so that it holds and says how far.
 Finding judgeFaults(const CircuitContext& context, const Known& upstream, const Known& own,
                     Worksheet& sheet) {
     const auto prospective = prospectiveCurrent(context, sheet);
     if (!prospective) return sheet.conclude();
-    auto selective = upstream.times && own.times
-                         ? physics::provenUpTo(upstream.times->value, own.times->value)
-                         : std::nullopt;
-    selective = std::max(selective, byEnergy(context, upstream, own, prospective->value, sheet));
-    const bool isTold = holdsOutAgainstFaults(upstream) || (selective && *selective > upstream.holds);
-    if (!isTold)
+    auto last = upstream.times && own.times
+                    ? physics::provenUpTo(upstream.times->value, own.times->value, prospective->value)
+                    : std::nullopt;
+    const auto energy = byEnergy(context, upstream, own, prospective->value, sheet);
+    if (energy) last = std::max(last, std::optional(energy->upTo));
+    const bool isProven = last && *last > upstream.holds;
+    if (!isProven && !holdsOutAgainstFaults(upstream))
         return sheet.concludeWith([&] { return said("check.selectivity.overload-only", own, upstream); });
-    if (!selective || *selective <= upstream.holds) {
+    if (!isProven) {
         sheet.atWorst(Verdict::Close);
         sheet.decide(Verdict::Close);
         return sheet.concludeWith([&] { return said("check.selectivity.no-faults", own, upstream); });
     }
+    if (!sheet.isFull()) return sheet.conclude();
+    const auto ranges = provenHere(upstream, own, energy, prospective->value);
     sheet.show([&] {
-        return computedTerm("I_s", *selective, units::kiloampere, {"check.note.selectivity-limit", {}});
+        return computedTerm("I_s", ranges.front().upTo, units::kiloampere,
+                            {"check.note.selectivity-limit", {}});
     });
-    const bool isTotal = prospective->value <= *selective && prospective->bound != Bound::OrMore &&
-                         prospective->bound != Bound::Open;
-    if (isTotal) return sheet.concludeWith([&] { return said("check.selectivity.holds", own, upstream); });
-    return sheet.concludeWith([&] {
-        Message partial = said("check.selectivity.partial", own, upstream);
-        partial.arguments.push_back(measure(*selective, units::kiloampere));
-        partial.arguments.push_back(measure(*prospective, units::kiloampere));
-        return partial;
-    });
+    return sheet.concludeWith([&] { return sayHowFar(upstream, own, ranges, *prospective); });
 }
 
 } // namespace

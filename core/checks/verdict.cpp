@@ -47,7 +47,8 @@ Judgement judge(Relation relation, const Figure<double>& result, const Figure<do
     if (std::abs(margin) < roundingShare) margin = 0;
 
     const Bound bound = marginBound(relation, result.bound, limit.bound);
-    const bool fails = margin < 0;
+    const bool isPast = margin == 0 && bound == Bound::OrLess && (result.isStrict || limit.isStrict);
+    const bool fails = margin < 0 || isPast;
     const bool mayBeBetter = bound == Bound::OrMore || bound == Bound::Open;
     const bool mayBeWorse = bound == Bound::OrLess || bound == Bound::Open;
     if ((fails && mayBeBetter) || (!fails && mayBeWorse)) return {};

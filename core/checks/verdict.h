@@ -19,6 +19,9 @@ struct Figure {
     Bound bound = Bound::Exact;
     int decimals = -1;                        ///< as it was typed; -1 for one that was worked out
     const Uncertainty* uncertainty = nullptr; ///< of the reading that it rests on; nullptr: it rests on none
+    /// The truth is not the figure itself: ">300" is more than 300. Only readings are so; a bound that was
+    /// worked out, such as a load taken at its device's rating, may be met.
+    bool isStrict = false;
 };
 
 /// Whether a figure can be reckoned with: finite, and above 0 unless it is a temperature.
@@ -65,7 +68,8 @@ struct Judgement {
 
 /// Margin = (limit - result) / limit for AtMost, (result - limit) / limit for AtLeast. Below 0 fails, below
 /// `closeBand` is close. A bound counts only on the safe side: where the truth could turn the verdict nobody
-/// can tell. So it is with figures that are not finite and with limits that are not above 0.
+/// can tell. A strict bound at the limit that points past it fails with a margin of 0. Nobody can tell either
+/// with figures that are not finite and with limits that are not above 0.
 Judgement judge(Relation relation, const Figure<double>& result, const Figure<double>& limit,
                 Ratio closeBand);
 

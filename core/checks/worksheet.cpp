@@ -129,7 +129,7 @@ void Worksheet::decide(Verdict verdict) {
 }
 
 void Worksheet::atWorst(Verdict verdict) {
-    if (judged_ && finding_.verdict < verdict) finding_.verdict = verdict;
+    if (judged_ && finding_.verdict == Verdict::Fails) finding_.verdict = std::max(finding_.verdict, verdict);
 }
 
 void Worksheet::phrase(Verdict verdict, std::string_view key) {

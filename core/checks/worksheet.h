@@ -146,8 +146,11 @@ class Worksheet {
     template <class Q>
     bool compareTolerance(Relation relation, std::string_view symbol, const Figure<Q>& result,
                           const Figure<Q>& limit, const Unit& unit) {
-        return compareWithin(0, relation, symbol, Figure<Q>{result.value, result.bound, result.decimals},
-                             Figure<Q>{limit.value, limit.bound}, unit);
+        const auto sure = [](Figure<Q> figure) {
+            figure.uncertainty = nullptr;
+            return figure;
+        };
+        return compareWithin(0, relation, symbol, sure(result), sure(limit), unit);
     }
     /// The same with a band of the caller's own: what comes nearer to the limit than this share is close.
     template <class Q>
@@ -155,7 +158,7 @@ class Worksheet {
                        const Figure<Q>& limit, const Unit& unit);
     /// A verdict that rests on no figures.
     void decide(Verdict verdict);
-    /// A verdict that is worse than this becomes this one.
+    /// A failure becomes this one. What nobody can tell stays so: the truth may well lie on either side.
     void atWorst(Verdict verdict);
     Verdict verdict() const { return finding_.verdict; }
     bool hasVerdict() const { return judged_; }
@@ -254,7 +257,7 @@ std::optional<Figure<Q>> Worksheet::figure(std::string_view symbol, const Record
     show([&] { return recordedTerm(symbol, entry, fieldInfo(kind, field)->unit, shownAs.message()); });
     const Bound bound = boundOf(entry.state);
     if (bound != Bound::Exact) noteBounded(kind, record.id, field, Lack::BeyondRange);
-    return Figure<Q>{entry.value, bound, entry.decimals};
+    return Figure<Q>{entry.value, bound, entry.decimals, nullptr, bound != Bound::Exact};
 }
 
 template <class Record, class Q>
@@ -284,7 +287,7 @@ template <class Q>
 bool Worksheet::compareWithin(Ratio closeBand, Relation relation, std::string_view symbol,
                               const Figure<Q>& result, const Figure<Q>& limit, const Unit& unit) {
     const auto plain = [](const Figure<Q>& figure) {
-        return Figure<double>{detail::baseOf(figure.value), figure.bound};
+        return Figure<double>{detail::baseOf(figure.value), figure.bound, -1, nullptr, figure.isStrict};
     };
     const Judgement judgement = judge(relation, plain(result), plain(limit), closeBand);
     const bool worse = !judged_ || judgement.verdict < finding_.verdict ||

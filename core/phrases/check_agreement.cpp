@@ -26,6 +26,11 @@ constexpr std::array table{
                "Phrases",
                "Z_s {0} is below the {1} of its parts, as is usual: other paths to earth share the current."),
            "resistance, resistance"},
+    Phrase{"check.loop-agreement.below-start",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Z_s {0} is below even the {1} read where the circuit begins, which no "
+                             "path alongside explains. Read both again."),
+           "resistance, resistance"},
     Phrase{"check.continuity-agreement.name", LOOPWRIGHT_PHRASE("Phrases", "Continuity and length"), ""},
     Phrase{"check.continuity-agreement.holds",
            LOOPWRIGHT_PHRASE("Phrases", "R_1+R_2 reads {0}; length and sizes lead to expect {1}."),

@@ -62,6 +62,12 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} operates alone, before the {3} {2} upstream, up to {4}; "
                                         "up to {5} may flow here."),
            "device, rating, device, rating, current, current"},
+    Phrase{"check.selectivity.gap",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "The {1} {0} is proven to operate alone, before the {3} {2} upstream, "
+                             "up to {4}, and again from {5} to {6}; between them both may "
+                             "operate. Up to {7} may flow here."),
+           "device, rating, device, rating, current, current, current, current"},
     Phrase{"check.selectivity.overload-only",
            LOOPWRIGHT_PHRASE("Phrases",
                              "The {1} {0} operates alone on overload, before the {3} {2} upstream; "

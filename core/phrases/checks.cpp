@@ -201,8 +201,15 @@ constexpr std::array table{
                "Phrases",
                "No residual current device of at most {0} without delay protects these outlets. Fit one."),
            "residual current"},
+    Phrase{"check.additional-protection.none-lights",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "No residual current device of at most {0} without delay protects these "
+                             "lights of a dwelling. Fit one."),
+           "residual current"},
     Phrase{"check.additional-protection.not-asked",
-           LOOPWRIGHT_PHRASE("Phrases", "No sockets for general use, and none outdoors."), ""},
+           LOOPWRIGHT_PHRASE("Phrases", "No sockets for general use, none outdoors, and no lights of a "
+                                        "dwelling for which it is asked."),
+           ""},
     Phrase{"check.additional-protection.larger",
            LOOPWRIGHT_PHRASE("Phrases", "Asked for only on circuits of a smaller rating."), ""},
     // Tests

@@ -9,10 +9,14 @@ namespace loopwright::phrase_tables {
 namespace {
 
 constexpr std::array table{
+    Phrase{"sum.input.adjacentBreakers",
+           LOOPWRIGHT_PHRASE("Phrases", "Loaded breakers side by side, this one included"), ""},
     Phrase{"sum.input.ambientFactor", LOOPWRIGHT_PHRASE("Phrases", "Ambient factor"), ""},
     Phrase{"sum.input.ambientTemperature_degC", LOOPWRIGHT_PHRASE("Phrases", "Ambient temperature"), ""},
     Phrase{"sum.input.boardCurrent_A", LOOPWRIGHT_PHRASE("Phrases", "Current through the board"), ""},
     Phrase{"sum.input.boardDrop_V", LOOPWRIGHT_PHRASE("Phrases", "Drop up to the board"), ""},
+    Phrase{"sum.input.calibrationTemperature_degC",
+           LOOPWRIGHT_PHRASE("Phrases", "Temperature at which it is calibrated"), ""},
     Phrase{"sum.input.capacity_A", LOOPWRIGHT_PHRASE("Phrases", "Capacity"), ""},
     Phrase{"sum.input.circuits_Mohm", LOOPWRIGHT_PHRASE("Phrases", "Insulation of each circuit"), ""},
     Phrase{"sum.input.conductorRatio",
@@ -210,6 +214,10 @@ constexpr std::array table{
 
     Phrase{"sum.result.ambientFactor", LOOPWRIGHT_PHRASE("Phrases", "Ambient factor"), ""},
     Phrase{"sum.result.apparentPower_kVA", LOOPWRIGHT_PHRASE("Phrases", "Apparent power"), ""},
+    Phrase{"sum.result.breakerAmbientFactor",
+           LOOPWRIGHT_PHRASE("Phrases", "Share left by the ambient temperature"), ""},
+    Phrase{"sum.result.breakerGroupingFactor", LOOPWRIGHT_PHRASE("Phrases", "Share left by its neighbours"),
+           ""},
     Phrase{"sum.result.capacityFactor", LOOPWRIGHT_PHRASE("Phrases", "Share of the capacity that counts"),
            ""},
     Phrase{"sum.result.capacity_A", LOOPWRIGHT_PHRASE("Phrases", "Capacity"), ""},
@@ -219,6 +227,7 @@ constexpr std::array table{
     Phrase{"sum.result.conventionalOperatingCurrent_A",
            LOOPWRIGHT_PHRASE("Phrases", "Current that operates it"), ""},
     Phrase{"sum.result.conventionalTime_h", LOOPWRIGHT_PHRASE("Phrases", "Conventional time"), ""},
+    Phrase{"sum.result.deratedCurrent_A", LOOPWRIGHT_PHRASE("Phrases", "Current that it carries there"), ""},
     Phrase{"sum.result.correctedReactance_mohm", LOOPWRIGHT_PHRASE("Phrases", "Corrected reactance"), ""},
     Phrase{"sum.result.correctedResistance_mohm", LOOPWRIGHT_PHRASE("Phrases", "Corrected resistance"), ""},
     Phrase{"sum.result.current_A", LOOPWRIGHT_PHRASE("Phrases", "Current"), ""},

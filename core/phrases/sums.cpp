@@ -90,6 +90,8 @@ constexpr std::array table{
     Phrase{"sum.instantaneous-band.title", LOOPWRIGHT_PHRASE("Phrases", "Instantaneous band of a breaker"),
            ""},
     Phrase{"sum.operating-time.title", LOOPWRIGHT_PHRASE("Phrases", "Time to operate at a current"), ""},
+    Phrase{"sum.breaker-derating.title",
+           LOOPWRIGHT_PHRASE("Phrases", "What a breaker carries in a warm or crowded board"), ""},
     Phrase{"sum.street-main-fault.title", LOOPWRIGHT_PHRASE("Phrases", "Fault level on a street main"), ""},
     Phrase{"sum.current-for-time.title",
            LOOPWRIGHT_PHRASE("Phrases", "Current that operates a device in a time"), ""},

@@ -25,6 +25,10 @@ Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple) {
     return rated * operatingMultiple;
 }
 
+Current deratedCurrent(Current rated, Ratio ambientFactor, Ratio groupingFactor) {
+    return rated * ambientFactor * groupingFactor;
+}
+
 Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,
                                 double parallelConductors) {
     return needed / product(factors) / parallelConductors;

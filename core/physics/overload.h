@@ -17,6 +17,10 @@ Current correctedCapacity(Current tabulated, std::initializer_list<Ratio> factor
 /// I_2: the current that is sure to operate the device within the conventional time (IEC 60364-4-43, 433.1).
 Current conventionalOperatingCurrent(Current rated, Ratio operatingMultiple);
 
+/// I_d = I_n C_a C_g: what a breaker carries for ever in a place that is not the one it was calibrated for,
+/// and beside others that are loaded. The factors are its maker's.
+Current deratedCurrent(Current rated, Ratio ambientFactor, Ratio groupingFactor);
+
 /// The least tabulated capacity that a conductor must have to be worth `needed` after the factors: the
 /// converse of correctedCapacity. No factor may be zero.
 Current tabulatedCapacityNeeded(Current needed, std::initializer_list<Ratio> factors,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/selectivity.h"
 
+#include "core/physics/heat.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -64,17 +66,40 @@ std::vector<CurrentRange> provenSelectivity(const DeviceTimes& upstream, const D
     return ranges;
 }
 
-std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream) {
+std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream, Current reach) {
     // Downstream only grows quicker with the current, so a range ends where a promise upstream does.
     std::optional<Current> last;
     for (const TimeCurrent& promise : upstream.notBefore) {
         if (last && promise.current <= *last) continue;
         const TimeEdge earliest = operatingTime(upstream, promise.current).earliest;
         const CurrentEdge operates = currentForTime(downstream, earliest.time).operates;
-        if (earliest.isLimited() && operates.isLimited() && operates.current < promise.current)
+        if (earliest.isLimited() && operates.isLimited() &&
+            operates.current < std::min(promise.current, reach))
             last = promise.current;
     }
     return last;
+}
+
+std::vector<CurrentRange> joined(std::vector<CurrentRange> ranges, const CurrentRange& more) {
+    ranges.push_back(more);
+    std::ranges::sort(ranges, {}, &CurrentRange::above);
+    std::vector<CurrentRange> result;
+    for (const CurrentRange& range : ranges) {
+        if (result.empty() || result.back().upTo < range.above)
+            result.push_back(range);
+        else
+            result.back().upTo = std::max(result.back().upTo, range.upTo);
+    }
+    return result;
+}
+
+std::optional<Current> fuseWithinEnergy(const DeviceTimes& fuse, JouleIntegral energy) {
+    std::optional<Current> from;
+    for (const auto* points : {&fuse.operatedBy, &fuse.curve})
+        for (const TimeCurrent& point : *points)
+            if (jouleIntegral(point.current, point.time) <= energy && (!from || point.current < *from))
+                from = point.current;
+    return from;
 }
 
 } // namespace loopwright::physics

@@ -3,6 +3,7 @@
 
 #include "core/physics/time_current.h"
 
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -36,7 +37,16 @@ struct CurrentRange {
 /// Between them the published limits prove nothing, though two real devices may well be selective there.
 std::vector<CurrentRange> provenSelectivity(const DeviceTimes& upstream, const DeviceTimes& downstream);
 
-/// The end of the last of those ranges; nothing where there is none.
-std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream);
+/// The end of the last of those ranges, of those that begin below `reach`; nothing where there is none. There
+/// may be gaps before it.
+std::optional<Current> provenUpTo(const DeviceTimes& upstream, const DeviceTimes& downstream,
+                                  Current reach = amperes(std::numeric_limits<double>::infinity()));
+
+/// The ranges with one more among them: rising, and those that touch are one.
+std::vector<CurrentRange> joined(std::vector<CurrentRange> ranges, const CurrentRange& more);
+
+/// The current from which on a fuse lets through no more than `energy`; nothing where no promise bounds it
+/// so.
+std::optional<Current> fuseWithinEnergy(const DeviceTimes& fuse, JouleIntegral energy);
 
 } // namespace loopwright::physics

@@ -88,6 +88,7 @@ struct NamedFactor {
 constexpr std::string_view airPvc = "air pvc-70", airXlpe = "air xlpe-90";
 constexpr std::string_view groundPvc = "ground pvc-70", groundXlpe = "ground xlpe-90";
 constexpr std::string_view bunched = "bunched", inDucts = "in ducts", buried = "buried";
+constexpr std::string_view soilOfDucts = "soil of ducts", soilOfCables = "soil of cables";
 constexpr std::string_view insulated = "insulated", rewirable = "rewirable";
 /// Cables that touch: nothing is recorded about their distance, and touching is the worst.
 constexpr std::array factorNames{
@@ -99,6 +100,8 @@ constexpr std::array factorNames{
     NamedFactor{"grouping_ducts", "IEC 60364-5-52:2009", "multicore in single-way buried ducts, touching",
                 inDucts},
     NamedFactor{"grouping_buried", "IEC 60364-5-52:2009", "direct buried, touching", buried},
+    NamedFactor{"soil_resistivity", "IEC 60364-5-52:2009", "cables in buried ducts", soilOfDucts},
+    NamedFactor{"soil_resistivity", "IEC 60364-5-52:2009", "direct buried cables", soilOfCables},
     NamedFactor{"thermal_insulation", "BS 7671:2008 onward", "cable totally surrounded", insulated},
     NamedFactor{"semi_enclosed_fuse", "BS 7671", "", rewirable},
 };
@@ -152,6 +155,12 @@ const CapacityTables::FactorRow* lastFactor(const CapacityTables& tables, std::s
     return next == tables.factors.begin() || std::prev(next)->kind != kind ? nullptr : &*std::prev(next);
 }
 
+/// Whose soil a buried method stands in; empty for one that is not buried.
+std::string_view soilOf(InstallationMethod method) {
+    if (method == InstallationMethod::D1) return soilOfDucts;
+    return method == InstallationMethod::D2 ? soilOfCables : std::string_view();
+}
+
 std::optional<Sourced<Ratio>> sourced(const CapacityTables::FactorRow* row) {
     if (!row) return std::nullopt;
     return Sourced<Ratio>{row->factor, row->source};
@@ -189,6 +198,20 @@ std::optional<Sourced<Ratio>> ReferenceTables::groupingFactor(InstallationMethod
     const auto* row = factorUpTo(tables_->capacities, kind, circuits);
     if (row && circuits <= 1) return Sourced<Ratio>{1, row->source}; // the buried tables begin at two
     return sourced(row);
+}
+
+std::optional<Sourced<Ratio>> ReferenceTables::soilFactor(InstallationMethod method,
+                                                          ThermalResistivity soil) const {
+    return sourced(factorUpTo(tables_->capacities, soilOf(method), in(soil, units::kelvinMetrePerWatt)));
+}
+
+std::optional<Sourced<ThermalResistivity>> ReferenceTables::referenceSoil(InstallationMethod method) const {
+    const std::string_view kind = soilOf(method);
+    if (kind.empty()) return std::nullopt;
+    for (const auto& row : tables_->capacities.factors)
+        if (row.kind == kind && row.factor == 1)
+            return Sourced<ThermalResistivity>{kelvinMetresPerWatt(row.upTo), row.source};
+    return std::nullopt;
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::insulatedFactor(Length length) const {

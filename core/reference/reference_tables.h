@@ -214,6 +214,12 @@ class ReferenceTables {
                                                 Temperature ambient, bool inGround) const;
     /// Bunched, or in the ground by `method`. Between two published counts the next larger one counts.
     std::optional<Sourced<Ratio>> groupingFactor(InstallationMethod method, int circuits) const;
+    /// Of the thermal resistivity of the soil around a buried cable or its duct: the factor of the smallest
+    /// published one that is not below it (IEC 60364-5-52, table B.52.16). Nothing where none is published,
+    /// and for methods that are not buried.
+    std::optional<Sourced<Ratio>> soilFactor(InstallationMethod method, ThermalResistivity soil) const;
+    /// The resistivity at which the tabulated capacities of a buried method hold.
+    std::optional<Sourced<ThermalResistivity>> referenceSoil(InstallationMethod method) const;
     /// For a length wholly inside thermal insulation; from 0.5 m on 0.5.
     std::optional<Sourced<Ratio>> insulatedFactor(Length length) const;
     /// For a rewirable fuse, 1.45 / 2.

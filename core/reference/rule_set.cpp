@@ -112,9 +112,10 @@ constexpr std::array numericLimits{
 };
 constexpr std::string_view disconnectionKey = "disconnection";
 constexpr std::string_view conventionalByRatingKey = "conventionalByRating";
+constexpr std::string_view protectionLightingKey = "additionalProtectionLighting";
 
 bool isLimit(std::string_view key) {
-    return key == disconnectionKey || key == conventionalByRatingKey ||
+    return key == disconnectionKey || key == conventionalByRatingKey || key == protectionLightingKey ||
            std::ranges::find(numericLimits, key, &NumericLimit::key) != numericLimits.end();
 }
 
@@ -151,6 +152,7 @@ void readLimits(RuleSet& rules, const Node& limits) {
         rules.disconnection.push_back(readRow(row));
     for (const Node& family : read(conventionalByRatingKey).list())
         rules.conventionalByRating.push_back(family.text());
+    rules.additionalProtectionLighting = read(protectionLightingKey).flag();
     for (const auto& item : limits.object().items())
         if (!isLimit(item.key())) limits.at(item.key()).refuse("rule-set.unknown");
 }

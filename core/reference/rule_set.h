@@ -51,10 +51,11 @@ struct RuleSet {
     Current finalThresholdFixed;   ///< and for circuits of fixed equipment up to this one
     LoopRule loopRule = LoopRule::GuardedLimit;
     Ratio loopGuard = 0.8;
-    Temperature testTemperature;             ///< of conductors when nothing else is recorded
-    Voltage touchVoltage;                    ///< U_L: R_A I_delta_n must not pass it
-    Current additionalProtection;            ///< residual current asked for general sockets
-    Current additionalProtectionSocketsUpTo; ///< rating of socket circuits that it is asked for
+    Temperature testTemperature;               ///< of conductors when nothing else is recorded
+    Voltage touchVoltage;                      ///< U_L: R_A I_delta_n must not pass it
+    Current additionalProtection;              ///< residual current asked for general sockets
+    Current additionalProtectionSocketsUpTo;   ///< rating of socket circuits that it is asked for
+    bool additionalProtectionLighting = false; ///< whether it is asked for the lights of a dwelling
     Ratio dropLighting = 0.03;
     Ratio dropOther = 0.05;
     Ratio conventionalFactor = 1.45; ///< I_2 <= factor I_z

@@ -3,6 +3,8 @@
 #include "core/sums/registry.h"
 #include "core/sums/shared_inputs.h"
 
+#include <cmath>
+
 namespace loopwright::sums {
 namespace {
 
@@ -18,6 +20,14 @@ constexpr auto earliest = result<Time>("earliest_s", "t_min", units::second);
 constexpr auto latest = result<Time>("latest_s", "t_max", units::second);
 constexpr std::string_view latestWords[]{"operates", "may-never-operate"};
 constexpr auto operation = wordResult("operation", latestWords);
+
+constexpr auto calibration = number<Temperature>("calibrationTemperature_degC", "θ_cal", units::celsius);
+constexpr auto ambient = number<Temperature>("ambientTemperature_degC", "θ_a", units::celsius);
+constexpr auto adjacent =
+    within({.least = 1, .most = 100}, number<Ratio>("adjacentBreakers", "n", units::ratio, one));
+constexpr auto ambientShare = result<Ratio>("breakerAmbientFactor", "C_a", units::ratio);
+constexpr auto groupingShare = result<Ratio>("breakerGroupingFactor", "C_g", units::ratio);
+constexpr auto derated = result<Current>("deratedCurrent_A", "I_d", units::ampere);
 
 Refusal notPublished(const DeviceFamily& family, Current rated) {
     return {std::string(ratedCurrent.key),
@@ -108,10 +118,38 @@ Sum operatingTime() {
             }};
 }
 
+/// What a thermal-magnetic breaker carries in a warm place and between others that are loaded.
+Sum breakerDerating() {
+    return {
+        .key = "breaker-derating",
+        .inputs = {ratedCurrent, calibration, ambient, adjacent},
+        .results = {ambientShare, groupingShare, derated},
+        .example = "ratedCurrent_A=16 calibrationTemperature_degC=30 ambientTemperature_degC=40 "
+                   "adjacentBreakers=3",
+        .work = [](const Given& given, const SumContext& context) -> Outcome {
+            const auto byAmbient =
+                context.tables.breakerAmbientFactor(given[ratedCurrent], given[calibration], given[ambient]);
+            if (!byAmbient)
+                return tl::unexpected(
+                    Refusal{std::string(ambient.key), {"sum.not-published", {std::string(ambient.key)}}});
+            const auto byGrouping =
+                context.tables.breakerGroupingFactor(static_cast<int>(std::ceil(given[adjacent])));
+            if (!byGrouping)
+                return tl::unexpected(
+                    Refusal{std::string(adjacent.key), {"sum.not-published", {std::string(adjacent.key)}}});
+            return Answer()
+                .step("C_a, of the makers' tables the stricter, for the next warmer place", ambientShare,
+                      byAmbient->value, byAmbient->source)
+                .step("C_g, of n breakers side by side", groupingShare, byGrouping->value, byGrouping->source)
+                .step("I_d = I_n C_a C_g", derated,
+                      physics::deratedCurrent(given[ratedCurrent], byAmbient->value, byGrouping->value));
+        }};
+}
+
 } // namespace
 
 std::vector<Sum> deviceSums() {
-    return {conventionalCurrents(), instantaneousBand(), operatingTime()};
+    return {conventionalCurrents(), instantaneousBand(), operatingTime(), breakerDerating()};
 }
 
 } // namespace loopwright::sums

@@ -16,20 +16,21 @@ namespace {
 
 using nlohmann::json;
 
-/// The demo site without what it records itself, so that the rule set is asked; then on an electrode, and
-/// with sockets everywhere, since no one site meets every rule.
+/// The demo site without what it records itself, so that the rule set is asked; then on an electrode, as a
+/// dwelling, and with sockets everywhere, since no one site meets every rule.
 std::vector<Installation> sites() {
     Installation plain = test::importedDemo().installation;
     for (Supply& supply : plain.supplies)
         supply.nominalVoltage = {};
     for (Visit& visit : plain.visits)
         visit.conductorTemperature = {};
-    Installation onElectrode = plain, ofSockets = plain;
+    Installation onElectrode = plain, inDwelling = plain, ofSockets = plain;
+    inDwelling.site.occupancy = Occupancy::Dwelling;
     for (Supply& supply : onElectrode.supplies)
         supply.earthing = Earthing::Tt;
     for (Circuit& circuit : ofSockets.circuits)
         circuit.use = CircuitUse::Sockets;
-    return {plain, onElectrode, ofSockets};
+    return {plain, onElectrode, inDwelling, ofSockets};
 }
 
 json builtIn() {
@@ -48,9 +49,11 @@ std::vector<Finding> judged(const std::vector<Installation>& installations, cons
     return findings;
 }
 
-/// Every number in `value` times `factor`; nothing where it has none.
+/// Every number in `value` times `factor`, and the other answer to what is yes or no; nothing where it has
+/// none.
 std::optional<json> scaled(const json& value, double factor) {
     if (value.is_number()) return value.get<double>() * factor;
+    if (value.is_boolean()) return !value.get<bool>();
     if (!value.is_array() || value.empty() || !value[0].contains("time_s")) return std::nullopt;
     json rows = value;
     for (json& row : rows)

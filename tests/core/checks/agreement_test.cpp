@@ -22,6 +22,23 @@ TEST(LoopAgreement, LessThanThePartsIsUsualAndFarMoreIsNot) {
     EXPECT_EQ(fixture.find("loop-agreement").verdict, Verdict::Fails);
 }
 
+TEST(LoopAgreement, BelowTheLoopWhereTheCircuitBeginsIsNotUsual) {
+    Fixture fixture; // Z_db 0.18: a quarter and 0.05 ohm below is 0.085
+    fixture.reading().loopImpedance = read(ohms(0.10));
+    EXPECT_EQ(fixture.find("loop-agreement").sentence.key, "check.loop-agreement.below");
+    fixture.reading().loopImpedance = read(ohms(0.05));
+    const Finding below = fixture.find("loop-agreement");
+    EXPECT_EQ(below.verdict, Verdict::Close) << testing::PrintToString(below);
+    EXPECT_EQ(below.sentence.key, "check.loop-agreement.below-start");
+    EXPECT_DOUBLE_EQ(std::get<Measure>(below.sentence.arguments.at(1)).value, 0.18);
+    fixture.reading().loopImpedance = test::above(ohms(0.05));
+    EXPECT_NE(fixture.find("loop-agreement").verdict, Verdict::Close) << "it may be more";
+    fixture.reading().loopImpedance = read(ohms(0.02));
+    fixture.boardReading().loopImpedance = {};
+    EXPECT_EQ(fixture.find("loop-agreement").sentence.key, "check.loop-agreement.below")
+        << "Z_e was read with the earth apart";
+}
+
 TEST(LoopAgreement, TakesTheSupplyWhereTheBoardWasNotRead) {
     Fixture fixture;
     fixture.boardReading().loopImpedance = {};
@@ -96,6 +113,20 @@ TEST(Ring, TellsALinkAcrossFromASpur) {
     fixture.wiring().length = {};
     EXPECT_EQ(fixture.find("ring").sentence.key, "check.ring.spur")
         << "without a length nobody can tell them apart";
+}
+
+// The ring alone reads (0.40 + 0.65) / 4 = 0.26; a spur that adds several times as much is none.
+TEST(Ring, NoSpurExplainsManyTimesTheRing) {
+    Fixture fixture;
+    fixture.makeRing();
+    fixture.reading().continuity = read(ohms(0.75));
+    EXPECT_EQ(fixture.find("ring").sentence.key, "check.ring.spur");
+    for (const double far : {0.82, 5.0}) {
+        fixture.reading().continuity = read(ohms(far));
+        const Finding finding = fixture.find("ring");
+        EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+        EXPECT_EQ(finding.sentence.key, "check.ring.fails-continuity");
+    }
 }
 
 TEST(Contradictions, AreFindingsOfTheirOwn) {

@@ -31,5 +31,29 @@ TEST(Outdoors, SocketsForOneUseAskForItThere) {
     EXPECT_EQ(fixture.find("additional-protection").verdict, Verdict::Fails);
 }
 
+// IEC 60364-4-41:2005+A1:2017 and BS 7671:2018, 411.3.4 (from memory): luminaires in dwellings, of whatever
+// rating.
+TEST(Lights, OfADwellingAskForResidualProtection) {
+    for (const char* key : {"iec-60364", "bs-7671-2018"}) {
+        Fixture fixture;
+        fixture.ruleSet = test::rules(key);
+        fixture.circuit().use = CircuitUse::Lighting;
+        fixture.installation.site.occupancy = Occupancy::SmallBusiness;
+        EXPECT_EQ(fixture.find("additional-protection").verdict, Verdict::DoesNotApply) << key;
+        fixture.installation.site.occupancy = Occupancy::Dwelling;
+        const Finding none = fixture.find("additional-protection");
+        EXPECT_EQ(none.verdict, Verdict::Fails) << key << testing::PrintToString(none);
+        EXPECT_EQ(none.sentence.key, "check.additional-protection.none-lights");
+        EXPECT_EQ(none.working->clause, "411.3.4");
+        fixture.circuit().residual = {true, test::typed(milliamperes(30)), ResidualType::A,
+                                      ResidualDelay::General};
+        EXPECT_EQ(fixture.find("additional-protection").verdict, Verdict::Holds) << key;
+        fixture.circuit().residual = {};
+        fixture.ruleSet.additionalProtectionLighting = false;
+        EXPECT_EQ(fixture.find("additional-protection").verdict, Verdict::DoesNotApply)
+            << "where the rules do not ask";
+    }
+}
+
 } // namespace
 } // namespace loopwright

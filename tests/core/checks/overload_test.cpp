@@ -169,6 +169,53 @@ TEST(DeviceWiring, CapacityIsCorrectedForWhatSurroundsTheWiring) {
     EXPECT_NEAR(limitOf(insulated.find("device-wiring")), 0.5 * 24 * 0.87 * 0.7, 1e-9);
 }
 
+// IEC 60364-5-52, 523.7 and table B.52.17, item 1 (0.80 for two, 0.70 for three): from memory.
+TEST(DeviceWiring, ConductorsInParallelAreGroupedWithEachOther) {
+    Fixture fixture;
+    const double alone = limitOf(fixture.find("device-wiring"));
+    fixture.wiring().parallelConductors = typed(2.0);
+    const Finding two = fixture.find("device-wiring");
+    EXPECT_NEAR(limitOf(two), 2 * alone * 0.8, 1e-9) << testing::PrintToString(two);
+    fixture.wiring().groupedCircuits = typed(1.0);
+    EXPECT_NEAR(limitOf(fixture.find("device-wiring")), 2 * alone * 0.8, 1e-9);
+    fixture.wiring().groupedCircuits = typed(3.0);
+    EXPECT_NEAR(limitOf(fixture.find("device-wiring")), 2 * alone * 0.7, 1e-9) << "what is recorded is more";
+}
+
+// IEC 60364-5-52, table B.52.16 (from memory): 1 at 2.5 K·m/W; at 0.5, 1.88 for cables in the ground and 1.28
+// for ducts; at 3, 0.90 and 0.96.
+TEST(DeviceWiring, BuriedWiringIsCorrectedForItsSoil) {
+    Fixture fixture;
+    fixture.ruleSet = test::rules("iec-60364");
+    fixture.wiring().lineSize = typed(squareMillimetres(4));
+    fixture.wiring().method = InstallationMethod::D1;
+    const Finding assumed = fixture.find("device-wiring");
+    const double reference = limitOf(assumed);
+    ASSERT_GT(reference, 0) << testing::PrintToString(assumed);
+    EXPECT_TRUE(assumed.working->restsOnAssumption) << "nobody recorded the soil";
+    const auto factorAt = [&](double soil) {
+        fixture.wiring().soilResistivity = typed(kelvinMetresPerWatt(soil), 1);
+        return limitOf(fixture.find("device-wiring")) / reference;
+    };
+    EXPECT_NEAR(factorAt(2.5), 1, 1e-9);
+    EXPECT_FALSE(fixture.find("device-wiring").working->restsOnAssumption);
+    EXPECT_NEAR(factorAt(0.5), 1.28, 1e-9);
+    EXPECT_NEAR(factorAt(3), 0.96, 1e-9);
+    EXPECT_NEAR(factorAt(2.2), 1, 1e-9) << "between two rows the stricter counts";
+    factorAt(4);
+    const Finding dry = fixture.find("device-wiring");
+    EXPECT_EQ(dry.verdict, Verdict::CannotTell) << testing::PrintToString(dry);
+    EXPECT_EQ(dry.sentence.key, "check.lacks.unpublished");
+    EXPECT_EQ(test::missingFields(dry), "wiring.soilResistivity_Km_per_W");
+    fixture.wiring().method = InstallationMethod::C;
+    EXPECT_NE(fixture.find("device-wiring").verdict, Verdict::CannotTell) << "not in the ground";
+
+    EXPECT_NEAR(test::tables().soilFactor(InstallationMethod::D2, kelvinMetresPerWatt(0.5))->value, 1.88,
+                1e-9);
+    EXPECT_NEAR(test::tables().soilFactor(InstallationMethod::D2, kelvinMetresPerWatt(3))->value, 0.9, 1e-9);
+    EXPECT_FALSE(test::tables().soilFactor(InstallationMethod::C, kelvinMetresPerWatt(1)));
+}
+
 TEST(DeviceWiring, NamesWhatItLacks) {
     Fixture fixture;
     fixture.wiring().method = InstallationMethod::Unknown;
@@ -251,6 +298,24 @@ TEST(Conventional, RuleSetsDifferOnCartridgeFuses) {
     const Finding finding = fixture.find("conventional");
     EXPECT_EQ(finding.verdict, Verdict::Fails);
     EXPECT_DOUBLE_EQ(resultOf(finding), 40);
+}
+
+// IEC 60947-2, table 6: sure to operate at 1.30 I_r.
+TEST(Conventional, AnAdjustableBreakerGoesByItsSetting) {
+    Fixture fixture; // 27 A of wiring: 1.45 x 27 A = 39.15 A
+    fixture.circuit().device = {"60947-2", typed(amperes(63)), typed(kiloamperes(36))};
+    const Finding unset = fixture.find("conventional");
+    EXPECT_EQ(unset.verdict, Verdict::CannotTell) << "it may be set lower";
+    EXPECT_EQ(test::missingFields(unset), "device.thermalSetting_A");
+    fixture.circuit().device.thermalSetting = typed(amperes(25));
+    const Finding set = fixture.find("conventional");
+    EXPECT_EQ(set.verdict, Verdict::Holds) << testing::PrintToString(set);
+    EXPECT_NEAR(resultOf(set), 1.3 * 25, 1e-9);
+    fixture.circuit().device.thermalSetting = typed(amperes(40));
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Fails);
+    fixture.circuit().device.thermalSetting = {};
+    fixture.circuit().device.ratedCurrent = typed(amperes(25));
+    EXPECT_EQ(fixture.find("conventional").verdict, Verdict::Holds) << "it cannot be set above its rating";
 }
 
 TEST(Conventional, CannotTellWithoutTheFamilyAndDoesNotApplyToRings) {

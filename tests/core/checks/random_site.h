@@ -73,6 +73,7 @@ inline Wiring anyWiring() {
     if (chance(3)) wiring.ambient = anyEntry<Temperature>({-5, 20, 35, 45, 90});
     if (chance(3)) wiring.groupedCircuits = anyEntry<Ratio>({1, 2, 4, 7, 40});
     if (chance(4)) wiring.insulatedLength = anyEntry<Length>({0, 0.1, 0.4, 3});
+    if (chance(3)) wiring.soilResistivity = anyEntry<ThermalResistivity>({0.4, 1, 2.5, 2.8, 4});
     if (chance(6)) wiring.parallelConductors = anyEntry<Ratio>({1, 2});
     return wiring;
 }

@@ -47,6 +47,35 @@ TEST(Insulation, BoundsAndGapsCannotPass) {
     EXPECT_TRUE(fixture.find("insulation").missing.empty());
 }
 
+// "<1.00" is less than the 1.0 megohm that IEC 60364-6, table 6.1, asks for at least; ">1" is more.
+TEST(Insulation, ABoundAtTheLimitThatPointsPastItFails) {
+    Fixture fixture;
+    fixture.reading().insulationEarth = test::below(megohms(1));
+    const Finding past = fixture.find("insulation");
+    EXPECT_EQ(past.verdict, Verdict::Fails) << testing::PrintToString(past);
+    EXPECT_DOUBLE_EQ(past.margin.value_or(-9), 0);
+    fixture.reading().insulationEarth = test::above(megohms(1));
+    EXPECT_EQ(fixture.find("insulation").verdict, Verdict::Close);
+}
+
+TEST(Insulation, OneReadingThatIsNotApplicableLeavesTheOtherToDecide) {
+    Fixture fixture;
+    const auto find = [&](Entry<Resistance> live, Entry<Resistance> earth) {
+        fixture.reading().insulationLive = live;
+        fixture.reading().insulationEarth = earth;
+        return fixture.find("insulation");
+    };
+    const auto none = test::notApplicable<Resistance>();
+    EXPECT_EQ(find(none, read(megohms(200))).verdict, Verdict::Holds);
+    EXPECT_EQ(find(none, read(megohms(1.02))).verdict, Verdict::Close);
+    EXPECT_EQ(find(none, read(megohms(0.4))).verdict, Verdict::Fails);
+    EXPECT_EQ(test::missingFields(find(none, {})), "insulationEarth_Mohm");
+    EXPECT_EQ(find(none, test::limited<Resistance>("locked")).sentence.key, "check.lacks.limited");
+    EXPECT_EQ(test::missingFields(find({}, none)), "insulationLive_Mohm");
+    EXPECT_EQ(find(read(megohms(200)), none).verdict, Verdict::Holds);
+    EXPECT_EQ(find(none, none).verdict, Verdict::DoesNotApply);
+}
+
 TEST(Ring, AWholeRingReadsAsItsSizesSay) {
     // r_2 / r_1 = 12.1 / 7.41 (IEC 60228); R_1+R_2 = (r_1 + r_2) / 4 (electriciansforums.net thread 16502).
     Fixture fixture;
@@ -163,6 +192,13 @@ TEST(SupplyLoop, AboveTheUsualFigureIsAQuestionAndNoFailure) {
     EXPECT_EQ(find(Earthing::TnS, 0.6).verdict, Verdict::Holds);
     EXPECT_EQ(find(Earthing::Tt, 60).verdict, Verdict::DoesNotApply);
     EXPECT_EQ(test::missingFields(find(Earthing::Unknown, 0.2)), "earthing");
+    find(Earthing::TnCS, 0.2);
+    fixture.supplyReading().externalLoopImpedance = test::below(ohms(0.5));
+    const Finding untold = fixture.onSupply("supply-loop");
+    EXPECT_EQ(untold.verdict, Verdict::CannotTell) << "below 0.5 may be 0.2 or 0.45";
+    EXPECT_EQ(test::missingFields(untold), "externalLoopImpedance_ohm");
+    fixture.supplyReading().externalLoopImpedance = test::above(ohms(0.35));
+    EXPECT_EQ(fixture.onSupply("supply-loop").sentence.key, "check.supply-loop.above-usual");
 }
 
 TEST(Electrode, IsTakenToBeStableUpTo200Ohms) {
@@ -179,6 +215,8 @@ TEST(Electrode, IsTakenToBeStableUpTo200Ohms) {
     fixture.boardReading().electrodeResistance = read(ohms(240));
     EXPECT_EQ(fixture.onBoard("electrode").verdict, Verdict::Close);
     EXPECT_EQ(fixture.onBoard("electrode").sentence.key, "check.electrode.unstable");
+    fixture.boardReading().electrodeResistance = test::below(ohms(500));
+    EXPECT_EQ(fixture.onBoard("electrode").verdict, Verdict::CannotTell) << "it may be 90 or 450";
     fixture.makeTt();
     EXPECT_EQ(fixture.onSupply("electrode").verdict, Verdict::Holds);
 }

@@ -253,8 +253,11 @@ TEST(ResidualTime, TheButtonCountsAndAMissingTimeIsNamed) {
     fixture.makeRing();
     fixture.reading().residualTime = {};
     EXPECT_EQ(test::missingFields(fixture.find("residual-time")), "residualTime_ms");
+    fixture.reading().residualTime = test::above(milliseconds(299));
+    EXPECT_EQ(fixture.find("residual-time").verdict, Verdict::CannotTell) << "it may be 299.5";
     fixture.reading().residualTime = test::above(milliseconds(300));
-    EXPECT_EQ(fixture.find("residual-time").verdict, Verdict::CannotTell) << "300 or more";
+    EXPECT_EQ(fixture.find("residual-time").verdict, Verdict::Fails)
+        << "IEC 61008-1, table 1: 300 ms at most, and this is more";
     fixture.reading().residualTime = test::above(milliseconds(500));
     EXPECT_EQ(fixture.find("residual-time").verdict, Verdict::Fails);
     fixture.reading().residualTime = read(milliseconds(28), 0);

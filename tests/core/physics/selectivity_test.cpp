@@ -85,6 +85,29 @@ RC_GTEST_PROP(BandSelectivity, InsideARangeTheBandsDoNotTouchAndOutsideTheyDo, (
     RC_ASSERT((atEdge || inside == separate));
 }
 
+TEST(BandSelectivity, RangesThatTouchAreOne) {
+    const std::vector<CurrentRange> ranges{{amperes(60), amperes(100)}, {amperes(300), amperes(500)}};
+    EXPECT_THAT(joined(ranges, {amperes(0), amperes(80)}),
+                testing::ElementsAre(CurrentRange{amperes(0), amperes(100)},
+                                     CurrentRange{amperes(300), amperes(500)}));
+    EXPECT_THAT(joined(ranges, {amperes(100), amperes(900)}),
+                testing::ElementsAre(CurrentRange{amperes(60), amperes(900)}));
+}
+
+TEST(BandSelectivity, ReachesOnlyWhatBeginsBelowTheCurrentThatMayFlow) {
+    const DeviceTimes downstream{{}, {{amperes(60), hours(1)}, {amperes(300), seconds(0.5)}}, {}};
+    EXPECT_EQ(provenUpTo(upstream, downstream), amperes(500));
+    EXPECT_EQ(provenUpTo(upstream, downstream, amperes(301)), amperes(500));
+    EXPECT_EQ(provenUpTo(upstream, downstream, amperes(299)), amperes(100));
+}
+
+TEST(FuseSelectivity, AFuseIsWithinAnEnergyFromAPromiseOn) {
+    const DeviceTimes fuse{{}, {{amperes(100), seconds(5)}, {amperes(300), seconds(0.1)}}, {}};
+    EXPECT_EQ(fuseWithinEnergy(fuse, JouleIntegral(9001)), amperes(300));
+    EXPECT_EQ(fuseWithinEnergy(fuse, JouleIntegral(50000)), amperes(100));
+    EXPECT_EQ(fuseWithinEnergy(fuse, JouleIntegral(8999)), std::nullopt);
+}
+
 TEST(ResidualSelectivity, NeedsDelayAndThreeTimes) {
     EXPECT_TRUE(residualDevicesSelective(milliamperes(100), true, milliamperes(30), 3));
     EXPECT_FALSE(residualDevicesSelective(milliamperes(100), false, milliamperes(30), 3));

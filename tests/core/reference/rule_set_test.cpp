@@ -41,6 +41,7 @@ json invented() {
               {"touchVoltage_V", limit(25)},
               {"additionalProtection_mA", limit(10)},
               {"additionalProtectionSocketsUpTo_A", limit(16)},
+              {"additionalProtectionLighting", limit(true)},
               {"dropLighting", limit(0.02)},
               {"dropOther", limit(0.04)},
               {"conventionalFactor", limit(1.3)},
@@ -77,6 +78,7 @@ TEST(RuleSet, AnInventedOneIsReadWhole) {
     EXPECT_EQ(set->loopTableEdition, "printed nowhere");
     EXPECT_EQ(set->loopRule, LoopRule::CorrectedReading);
     EXPECT_EQ(set->nominalVoltage, volts(110));
+    EXPECT_TRUE(set->additionalProtectionLighting);
     EXPECT_EQ(set->voltageFactorMin, 0.9);
     EXPECT_EQ(set->voltageFactorMax, 1.2);
     EXPECT_EQ(set->distributionTn, seconds(3));

@@ -47,6 +47,25 @@ TEST(EveryOptionOfASum, HasWordsWherePeopleReadThem) {
         }
 }
 
+// A maker's data sheet (named in mcb_ambient_derating.csv and mcb_grouping_factors.csv): 15.1 A at 40 °C of
+// 16 A calibrated at 30 °C, and 0.9 for two or three side by side.
+TEST(BreakerDeratingSum, TakesTheSharesOfPlaceAndNeighbours) {
+    const std::string_view warm =
+        "ratedCurrent_A=16 calibrationTemperature_degC=30 ambientTemperature_degC=40 "
+        "adjacentBreakers=3";
+    EXPECT_DOUBLE_EQ(number("breaker-derating", warm, "breakerAmbientFactor"), 0.9437);
+    EXPECT_DOUBLE_EQ(number("breaker-derating", warm, "breakerGroupingFactor"), 0.9);
+    EXPECT_NEAR(number("breaker-derating", warm, "deratedCurrent_A"), 16 * 0.9437 * 0.9, 1e-9);
+    EXPECT_NEAR(number("breaker-derating",
+                       "ratedCurrent_A=16 calibrationTemperature_degC=30 ambientTemperature_degC=30",
+                       "deratedCurrent_A"),
+                16, 1e-9)
+        << "where it was calibrated, alone";
+    EXPECT_EQ(refusal("breaker-derating",
+                      "ratedCurrent_A=17 calibrationTemperature_degC=30 ambientTemperature_degC=40"),
+              "sum.not-published");
+}
+
 TEST(DemandSum, RefusesWhatNoTableKnows) {
     EXPECT_EQ(refusal("demand-with-allowance", "premises=household load=motors-other-than-lifts loads_A=10"),
               "sum.not-published");
