@@ -94,6 +94,19 @@ TEST(BoardDemand, IsHeldAgainstDeviceAndWiringOfTheFeeder) {
         << testing::PrintToString(finding);
 }
 
+TEST(BoardDemand, IsHeldAgainstTheSettingOfAnAdjustableFeeder) {
+    Fixture fixture;
+    Circuit& feeder = fixture.nest();
+    feeder.device = {"60947-2", typed(amperes(63)), typed(kiloamperes(36))};
+    feeder.wiring.lineSize = typed(squareMillimetres(50));
+    fixture.circuit().load = typed(amperes(45));
+    EXPECT_EQ(fixture.onBoard("board-demand").verdict, Verdict::Holds) << "45 A of 63 A";
+    fixture.installation.circuits.back().device.thermalSetting = typed(amperes(40));
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_DOUBLE_EQ(finding.limit->value, 40);
+}
+
 TEST(BoardDemand, GoesThroughNestedBoardsLineByLine) {
     Fixture fixture;
     fixture.addCircuit(Phases::L2, amperes(9));

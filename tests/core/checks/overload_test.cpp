@@ -123,6 +123,24 @@ TEST(LoadDevice, SaysWhatAnOverloadMeansForTheDevice) {
     }
 }
 
+// Of an adjustable device I_n is the current that it is set to (IEC 60364-4-43, 433.1, note 1).
+TEST(LoadDevice, AnAdjustableBreakerIsTakenAtItsSetting) {
+    Fixture fixture;
+    fixture.circuit().device = {"60947-2", typed(amperes(250)), typed(kiloamperes(36))};
+    fixture.circuit().load = typed(amperes(200));
+    fixture.wiring().lineSize =
+        typed(squareMillimetres(70)); // two loaded conductors by method C: above 160 A
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds) << "without a setting its rating counts";
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("device-wiring")), 250);
+    fixture.circuit().device.thermalSetting = typed(amperes(160));
+    const Finding finding = fixture.find("load-device");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_DOUBLE_EQ(limitOf(finding), 160);
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("device-wiring")), 160);
+    fixture.circuit().device.thermalSetting = test::above(amperes(160));
+    EXPECT_EQ(test::missingFields(fixture.find("load-device")), "device.thermalSetting_A");
+}
+
 TEST(LoadDevice, FiguresThatCannotBeReckonedWithNeverReachAVerdict) {
     for (const double value :
          {0.0, -3.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
