@@ -16,6 +16,16 @@ std::optional<Ratio> ratioOrOne(const Equipment& equipment, const Entry<Ratio>& 
     return sheet.exact(symbol, equipment, entry, field);
 }
 
+/// The same of a share of a whole: a power factor or an efficiency above 1 does not exist (IEC 60050-131,
+/// 131-11-46; IEC 60050-151, 151-15-25), and stands for a slip such as 95 for 0.95.
+std::optional<Ratio> shareOrOne(const Equipment& equipment, const Entry<Ratio>& entry, std::string_view field,
+                                std::string_view symbol, Worksheet& sheet) {
+    const auto share = ratioOrOne(equipment, entry, field, symbol, sheet);
+    if (!share || *share <= 1) return share;
+    sheet.unusable(equipment, field);
+    return std::nullopt;
+}
+
 bool isSinglePhase(const Circuit& circuit, Voltage rated, Voltage lineToEarth) {
     if (circuit.phases != Phases::Three) return true;
     const double toEarth = std::abs((rated - lineToEarth).base());
@@ -34,8 +44,8 @@ std::optional<EquipmentCurrent> currentFromPower(const VisitContext& visit, cons
 
     const auto power = sheet.figure("P", equipment, equipment.power, "power_W", Zero::Unusable,
                                     {"check.note.equipment", &equipment.name});
-    const auto factor = ratioOrOne(equipment, equipment.powerFactor, "powerFactor", "cos φ", sheet);
-    const auto efficiency = ratioOrOne(equipment, equipment.efficiency, "efficiency", "η", sheet);
+    const auto factor = shareOrOne(equipment, equipment.powerFactor, "powerFactor", "cos φ", sheet);
+    const auto efficiency = shareOrOne(equipment, equipment.efficiency, "efficiency", "η", sheet);
     if (!power || !factor || !efficiency) return std::nullopt;
     sheet.show([&] {
         return recorded ? recordedTerm("U", equipment.ratedVoltage, units::volt)

@@ -64,6 +64,26 @@ TEST(LoadDevice, MotorsDrawMoreThanTheirShaftGives) {
     }
 }
 
+TEST(LoadDevice, APowerFactorOrEfficiencyAboveOneIsASlip) {
+    struct Row {
+        Entry<Ratio> Equipment::*figure;
+        double value;
+        const char* missing;
+    };
+    for (const Row& row :
+         {Row{&Equipment::powerFactor, 95, "powerFactor"}, Row{&Equipment::powerFactor, 1.01, "powerFactor"},
+          Row{&Equipment::efficiency, 85, "efficiency"}}) {
+        Fixture fixture = withEquipment(kilowatts(10), volts(230));
+        fixture.installation.equipment.front().*row.figure = typed(row.value, 2);
+        const Finding finding = fixture.find("load-device");
+        EXPECT_EQ(finding.verdict, Verdict::CannotTell) << row.missing << " " << row.value;
+        EXPECT_EQ(finding.sentence.key, "check.lacks.unusable");
+        EXPECT_EQ(test::missingFields(finding), row.missing) << row.value;
+        fixture.installation.equipment.front().*row.figure = typed(1.0, 2);
+        EXPECT_NEAR(resultOf(fixture.find("load-device")), 43.48, 0.01) << row.missing << " of 1";
+    }
+}
+
 TEST(LoadDevice, SinglePhasePiecesOnAThreePhaseCircuitLoadOnePhaseMost) {
     Fixture fixture = withEquipment(watts(2300), volts(230));
     fixture.circuit().phases = Phases::Three;
