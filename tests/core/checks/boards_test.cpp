@@ -52,6 +52,18 @@ TEST(BoardDemand, TakesThePublishedAllowanceOfThePremises) {
     EXPECT_NEAR(with(Occupancy::Dwelling), 0.66 * 46, 1e-9);
 }
 
+TEST(BoardDemand, WhatWasMeasuredCountsInFull) {
+    Fixture fixture;
+    fixture.installation.site.occupancy = Occupancy::Dwelling;
+    fixture.circuit().use = CircuitUse::Lighting;
+    fixture.circuit().load = typed(amperes(15));
+    EXPECT_NEAR(demandOf(fixture), 0.66 * 15, 1e-9);
+    fixture.reading().measuredLoad = test::read(amperes(15), 0);
+    EXPECT_NEAR(demandOf(fixture), 15, 1e-9) << "the clamp saw what runs together already";
+    fixture.addCircuit(Phases::L1, amperes(10));
+    EXPECT_NEAR(demandOf(fixture), 15 + 0.66 * 10, 1e-9);
+}
+
 TEST(BoardDemand, TakesTheAllowanceOfAFixedCircuitByItsEquipment) {
     Fixture fixture;
     fixture.installation.site.occupancy = Occupancy::Dwelling;
