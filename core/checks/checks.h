@@ -36,6 +36,7 @@ Finding checkSelectivity(const CircuitContext& context);
 Finding checkPhases(const CircuitContext& context);
 Finding checkDeviceRating(const CircuitContext& context);
 Finding checkConductorSizes(const CircuitContext& context);
+Finding checkLoadAgreement(const CircuitContext& context);
 Finding checkDrift(const CircuitContext& context);
 Finding checkChanged(const CircuitContext& context);
 Finding checkCompleteness(const CircuitContext& context);

@@ -2,6 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/device.h"
+#include "core/checks/load_current.h"
 
 #include <algorithm>
 
@@ -46,6 +47,32 @@ Finding checkDeviceRating(const CircuitContext& context) {
     const bool isMade = context.tables.isRating(*context.family, *rated);
     sheet.decide(isMade ? Verdict::Holds : Verdict::Close);
     return sheet.conclude(measure(*rated, units::ampere), deviceWord(context.family));
+}
+
+/// What the recorded equipment draws together is not far above the load that a clamp read or somebody typed,
+/// which counts: otherwise not everything was running, or not everything that is recorded is there. By our
+/// own choice of a share and the clamp's uncertainty. What such a load leaves in doubt is told where the load
+/// is judged, so that the worst verdict is close.
+Finding checkLoadAgreement(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"load-agreement">, context, {RecordKind::Circuit, context.circuit.id});
+    const auto loads = loadAndEquipment(context, context);
+    if (!loads) return sheet.doesNotApply("check.load-agreement.one-figure");
+    sheet.formula("I_e ≤ (1 + c) I_b");
+    loadCurrent(context, context, sheet);
+    sheet.show([&] {
+        return computedTerm(
+            "I_e", loads->drawn.value, units::ampere,
+            {loads->wasMeasured ? "check.note.measured-counts" : "check.note.typed-counts", {}});
+    });
+    sheet.show([&] { return tableTerm("c", loads->share.value, units::percent, loads->share.source); });
+    sheet.compareTolerance(Relation::AtMost, "I_e", Figure<Current>{loads->drawn.value},
+                           Figure<Current>{loads->bearable()}, units::ampere);
+    sheet.atWorst(Verdict::Close);
+    if (!loads->wasMeasured) {
+        sheet.phrase(Verdict::Holds, "check.load-agreement.holds-typed");
+        sheet.phrase(Verdict::Close, "check.load-agreement.close-typed");
+    }
+    return sheet.conclude(measure(loads->drawn, units::ampere), measure(loads->counted, units::ampere));
 }
 
 namespace {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/load_current.h"
 
+#include "core/checks/demand_kinds.h"
+#include "core/physics/demand.h"
 #include "core/physics/load.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -60,8 +63,12 @@ bool isSpread(const Circuit& circuit, const EquipmentCurrent& drawn) {
     return drawn.singlePhase && circuit.phases == Phases::Three;
 }
 
-std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const CircuitRecords& records,
-                                              Worksheet& sheet, std::string_view symbol) {
+struct EquipmentSum {
+    Figure<Current> sum; ///< of the pieces whose current is known
+    bool isComplete = true;
+};
+
+EquipmentSum knownSum(const VisitContext& visit, const CircuitRecords& records, Worksheet& sheet) {
     Figure<Current> sum;
     bool complete = true;
     for (const Equipment* equipment : records.equipment) {
@@ -81,11 +88,31 @@ std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const C
                  {equipment->name}});
         });
     }
-    if (!complete) return std::nullopt;
+    return {sum, complete};
+}
+
+std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const CircuitRecords& records,
+                                              Worksheet& sheet, std::string_view symbol) {
+    const auto [sum, isComplete] = knownSum(visit, records, sheet);
+    if (!isComplete) return std::nullopt;
     sheet.show([&] {
         return computedTerm(symbol, sum.value, units::ampere, {"check.note.sum-of-equipment", {}});
     });
     return sum;
+}
+
+/// A load that was typed for a circuit of cooking appliances alone may have their published allowance in it,
+/// which is meant for the one circuit as well (common practice, no source). What was measured cannot.
+Current withAllowance(const VisitContext& visit, const CircuitRecords& records, Current drawn) {
+    constexpr std::string_view cooking = "cooking-appliances";
+    const auto cooks = [&](const Equipment* piece) {
+        return loadKinds[loadKindOf(piece->kind)].key == cooking;
+    };
+    if (!std::ranges::all_of(records.equipment, cooks)) return drawn;
+    const auto allowance = publishedAllowance(visit, loadKindOf(records.equipment.front()->kind));
+    physics::LoadSums sums;
+    sums.add(drawn);
+    return allowance ? physics::demandAfterAllowance(sums, allowance->value) : drawn;
 }
 
 } // namespace
@@ -149,6 +176,53 @@ std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const Circ
         return sheet.figure(symbol, records.circuit, records.circuit.load, "load_A");
     if (!records.equipment.empty()) return sumOfEquipment(visit, records, sheet, symbol);
     return sheet.figure(symbol, records.circuit, records.circuit.load, "load_A");
+}
+
+std::optional<TwoLoads> loadAndEquipment(const VisitContext& visit, const CircuitRecords& records) {
+    const bool wasMeasured = records.reading && records.reading->measuredLoad.hasFigure();
+    const Entry<Current>& load = records.circuit.load;
+    const bool wasTyped = load.hasFigure() && load.origin != Origin::Computed;
+    if (records.equipment.empty() || (!wasMeasured && !wasTyped)) return std::nullopt;
+    VisitContext unseen = visit;
+    unseen.detail = Detail::VerdictOnly;
+    Worksheet scratch(phrasing<"load-agreement">, unseen, {RecordKind::Circuit, records.circuit.id});
+    const auto counted = loadCurrent(unseen, records, scratch);
+    if (!counted || counted->bound == Bound::OrMore || counted->bound == Bound::Open) return std::nullopt;
+
+    auto [drawn, isComplete] = knownSum(unseen, records, scratch);
+    if (!isComplete) drawn.bound = combined(drawn.bound, Bound::OrMore);
+    if (!wasMeasured) drawn.value = withAllowance(visit, records, drawn.value);
+    const bool mayBeLess = drawn.bound == Bound::OrLess || drawn.bound == Bound::Open;
+    Sourced<Ratio> share = visit.tables.band(Band::LoadShare);
+    if (counted->uncertainty && counted->uncertainty->share > share.value) {
+        share.value = counted->uncertainty->share;
+        if (counted->uncertainty->standard) share.source = *counted->uncertainty->standard;
+    }
+    const TwoLoads loads{counted->value, drawn, share, wasMeasured};
+    const bool areKnown = isUsable(drawn.value) && isUsable(loads.bearable()) && !mayBeLess;
+    return areKnown && (isComplete || loads.disagree()) ? std::optional(loads) : std::nullopt;
+}
+
+std::optional<Finding> doubtLoad(const VisitContext& visit, const CircuitRecords& records, Ratio legShare,
+                                 Current limit, Worksheet& sheet) {
+    if (sheet.verdict() == Verdict::Fails) return std::nullopt;
+    const auto loads = loadAndEquipment(visit, records);
+    if (!loads || !loads->disagree()) return std::nullopt;
+    if (loads->counted * legShare > limit || loads->drawn.value * legShare <= limit) return std::nullopt;
+    sheet.showAside([&] {
+        return computedTerm(
+            "I_e", loads->drawn.value, units::ampere,
+            {loads->wasMeasured ? "check.note.measured-counts" : "check.note.typed-counts", {}});
+    });
+    if (loads->wasMeasured)
+        sheet.leansOn(*records.reading, "measuredLoad_A");
+    else
+        sheet.leansOn(records.circuit, "load_A");
+    Finding finding = sheet.cannotTell();
+    if (sheet.isFull())
+        finding.sentence = {loads->wasMeasured ? "check.load.measured-in-doubt" : "check.load.typed-in-doubt",
+                            {measure(loads->drawn, units::ampere), measure(loads->counted, units::ampere)}};
+    return finding;
 }
 
 } // namespace loopwright

@@ -40,4 +40,24 @@ std::optional<Start> largestStart(const VisitContext& visit, const CircuitRecord
 std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const CircuitRecords& circuit,
                                            Worksheet& sheet, std::string_view symbol = "I_b");
 
+/// A load that a clamp read or somebody typed, and beside it what the recorded equipment draws together. The
+/// first counts; but it may stem from a moment when not everything ran.
+struct TwoLoads {
+    Current counted;
+    Figure<Current> drawn; ///< exact, or that and more
+    Sourced<Ratio> share;  ///< by which it may be above what counts
+    bool wasMeasured = false;
+
+    Current bearable() const { return counted * (1 + share.value); }
+    bool disagree() const { return drawn.value > bearable(); }
+};
+/// Nothing where either is not known, where bounds leave open which is larger, or for a load that somebody
+/// only tries out.
+std::optional<TwoLoads> loadAndEquipment(const VisitContext& visit, const CircuitRecords& circuit);
+
+/// After `legShare` of I_b, the circuit's loadCurrent(), was held against a limit: the finding that nobody
+/// can tell, where I_b keeps within the limit, and the recorded equipment draws far more and does not.
+std::optional<Finding> doubtLoad(const VisitContext& visit, const CircuitRecords& circuit, Ratio legShare,
+                                 Current limit, Worksheet& sheet);
+
 } // namespace loopwright

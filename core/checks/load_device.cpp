@@ -36,6 +36,7 @@ Finding checkLoadDevice(const CircuitContext& context) {
     if (!load || !rated) return sheet.conclude();
 
     sheet.compare(Relation::AtMost, "I_b", *load, Figure<Current>{*rated}, units::ampere);
+    if (auto doubt = doubtLoad(context, context, 1, *rated, sheet)) return std::move(*doubt);
     if (sheet.isFull() && sheet.verdict() == Verdict::Fails)
         sheet.phrase(Verdict::Fails, overloadPhrase(context, load->value, *rated, sheet));
     return sheet.conclude(measure(*load, units::ampere), deviceWord(context.family),

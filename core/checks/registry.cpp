@@ -39,6 +39,7 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
         Check{"phases", checkPhases},
         Check{"device-rating", checkDeviceRating},
         Check{"conductor-sizes", checkConductorSizes},
+        Check{"load-agreement", checkLoadAgreement},
         Check{"drift", checkDrift},
         Check{"changed", checkChanged},
         Check{"completeness", checkCompleteness},
