@@ -10,14 +10,14 @@
 namespace loopwright {
 namespace {
 
-/// Whether the circuit is known to ask for nothing: its load is recorded as 0 or as not applicable, or all
-/// that it serves is generation.
+/// Whether the circuit is known to ask for nothing: no equipment is recorded, and its load is 0 or not
+/// applicable; or all that it serves is generation.
 bool asksForNothing(const CircuitRecords& records) {
     const bool wasMeasured = records.reading && records.reading->measuredLoad.hasFigure();
     const Entry<Current>& load = wasMeasured ? records.reading->measuredLoad : records.circuit.load;
-    if (load.state == EntryState::Value) return load.value == Current();
-    if (load.hasFigure()) return false;
-    if (records.equipment.empty()) return load.state == EntryState::NotApplicable;
+    const bool isZero = load.state == EntryState::Value && load.value == Current();
+    if (load.hasFigure() && !isZero) return false;
+    if (records.equipment.empty()) return isZero || load.state == EntryState::NotApplicable;
     return std::ranges::all_of(records.equipment, [](const Equipment* equipment) {
         return equipment->kind == EquipmentKind::PvInverter;
     });
@@ -46,11 +46,12 @@ void addTo(Figure<Current>& sum, Current value, Bound bound) {
     sum = {sum.value + value, combined(sum.bound, bound)};
 }
 
-/// The inspector's own figure for a circuit or a supply, which is that of each of its lines.
+/// The inspector's own figure for a circuit or a supply, which is that of each of its lines. 0 is none: where
+/// nothing is connected the circuits say so themselves.
 template <class Record>
 std::optional<Demand> ownFigure(const Record& record, Worksheet& sheet) {
     const Entry<Current>& own = record.demand;
-    if (!own.hasFigure() || !std::isfinite(own.value.base()) || own.value < Current()) return std::nullopt;
+    if (!own.hasFigure() || !isUsable(own.value)) return std::nullopt;
     const Bound bound = boundOf(own.state);
     if (bound != Bound::Exact) sheet.beyondRange(record, "demand_A");
     Demand demand{{}, 1};

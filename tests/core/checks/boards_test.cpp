@@ -90,6 +90,20 @@ TEST(BoardDemand, TheInspectorsOwnFigureGoesBefore) {
     EXPECT_NEAR(fixture.find("board-demand", main).result->value, 25, 1e-9);
 }
 
+TEST(BoardDemand, ZeroIsNoDemandWhereSomethingIsConnected) {
+    Fixture fixture;
+    fixture.supply().demand = typed(amperes(0));
+    EXPECT_NEAR(fixture.onSupply("supply-demand").result->value, 13, 1e-9);
+    fixture.circuit().demand = typed(amperes(0));
+    EXPECT_NEAR(demandOf(fixture), 13, 1e-9);
+    fixture.circuit().load = typed(amperes(0));
+    EXPECT_NEAR(demandOf(fixture), 0, 1e-9) << "nothing is connected";
+    fixture.addEquipment("heater", kilowatts(2.3));
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "load_A");
+}
+
 TEST(BoardDemand, IsHeldAgainstDeviceAndWiringOfTheFeeder) {
     Fixture fixture;
     fixture.nest(); // 63 A fuse, 16 mm2 by method C
