@@ -157,14 +157,17 @@ double piecesOnOnePhase(const Circuit& circuit, const EquipmentCurrent& drawn, d
 std::optional<Start> largestStart(const VisitContext& visit, const CircuitRecords& records,
                                   Worksheet& sheet) {
     std::optional<Start> largest;
+    bool mayBeMore = false;
     for (const Equipment* equipment : records.equipment) {
         if (!equipment->startMultiple.hasFigure()) continue;
         const auto multiple = sheet.exact("I_st/I", *equipment, equipment->startMultiple, "startMultiple");
         const auto drawn = equipmentCurrent(visit, records.circuit, *equipment, sheet);
         if (!multiple || !drawn) continue;
         const Figure<Current> start{drawn->each.value * *multiple, drawn->each.bound};
+        mayBeMore |= start.bound == Bound::OrMore || start.bound == Bound::Open;
         if (!largest || start.value > largest->current.value) largest = {equipment, start};
     }
+    if (largest && mayBeMore) largest->current.bound = combined(largest->current.bound, Bound::OrMore);
     return largest;
 }
 

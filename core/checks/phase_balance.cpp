@@ -53,7 +53,7 @@ Finding checkPhaseBalance(const BoardContext& context) {
         sheet.compareTolerance(Relation::AtMost, "u", Figure<Ratio>{physics::imbalance(lines), bound},
                                Figure<Ratio>{most}, units::percent);
     }
-    sheet.atWorst(Verdict::Close);
+    if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
     return sheet.conclude(measure(lines[demand.most()], units::ampere), lineWord(demand.most()),
                           measure(mean, units::ampere), measure(neutral, units::ampere));
 }
