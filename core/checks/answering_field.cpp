@@ -33,6 +33,8 @@ constexpr std::array rows{
     Row{"device-rating", "", circuit("device.ratedCurrent_A")},
     Row{"conductor-sizes", "", circuit("wiring.lineSize_mm2")},
     Row{"load-agreement", "", circuit("load_A")},
+    Row{"device-residual", "", circuit("residual.residualCurrent_mA")},
+    Row{"equipment-voltage", "", circuit("load_A")},
     Row{"residual-type", "", circuit("residual.residualCurrent_mA")},
     Row{"residual-series", "", circuit("residual.residualCurrent_mA")},
     Row{"residual-half", "", reading("residualHalf")},

@@ -37,6 +37,8 @@ Finding checkPhases(const CircuitContext& context);
 Finding checkDeviceRating(const CircuitContext& context);
 Finding checkConductorSizes(const CircuitContext& context);
 Finding checkLoadAgreement(const CircuitContext& context);
+Finding checkDeviceResidual(const CircuitContext& context);
+Finding checkEquipmentVoltage(const CircuitContext& context);
 Finding checkDrift(const CircuitContext& context);
 Finding checkChanged(const CircuitContext& context);
 Finding checkCompleteness(const CircuitContext& context);

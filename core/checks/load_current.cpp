@@ -30,10 +30,7 @@ std::optional<Ratio> shareOrOne(const Equipment& equipment, const Entry<Ratio>& 
 }
 
 bool isSinglePhase(const Circuit& circuit, Voltage rated, Voltage lineToEarth) {
-    if (circuit.phases != Phases::Three) return true;
-    const double toEarth = std::abs((rated - lineToEarth).base());
-    const double betweenLines = std::abs((rated - std::numbers::sqrt3 * lineToEarth).base());
-    return toEarth < betweenLines;
+    return circuit.phases != Phases::Three || !isBetweenLines(rated, lineToEarth);
 }
 
 std::optional<EquipmentCurrent> currentFromPower(const VisitContext& visit, const Circuit& circuit,
@@ -116,6 +113,12 @@ Current withAllowance(const VisitContext& visit, const CircuitRecords& records, 
 }
 
 } // namespace
+
+bool isBetweenLines(Voltage rated, Voltage lineToEarth) {
+    const double toEarth = std::abs((rated - lineToEarth).base());
+    const double betweenLines = std::abs((rated - std::numbers::sqrt3 * lineToEarth).base());
+    return !(toEarth < betweenLines);
+}
 
 Voltage nominalVoltage(const VisitContext& visit) {
     if (visit.supply)

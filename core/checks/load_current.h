@@ -13,6 +13,9 @@ Term nominalVoltageTerm(const VisitContext& visit);
 /// The highest nominal voltage in a circuit: U_0, or sqrt(3) U_0 between its lines.
 Voltage highestVoltage(const CircuitContext& context);
 
+/// Whether a rated voltage is nearer to that between lines, sqrt(3) U_0, than to U_0.
+bool isBetweenLines(Voltage rated, Voltage lineToEarth);
+
 /// What one piece of equipment draws: its own current, or its power over voltage, power factor and
 /// efficiency. On a three-phase circuit equipment whose rated voltage is nearer to U_0 than to sqrt(3) U_0 is
 /// taken as single-phase.

@@ -40,6 +40,8 @@ std::span<const RegisteredCheck<CircuitContext>> circuitChecks() {
         Check{"device-rating", checkDeviceRating},
         Check{"conductor-sizes", checkConductorSizes},
         Check{"load-agreement", checkLoadAgreement},
+        Check{"device-residual", checkDeviceResidual},
+        Check{"equipment-voltage", checkEquipmentVoltage},
         Check{"drift", checkDrift},
         Check{"changed", checkChanged},
         Check{"completeness", checkCompleteness},

@@ -125,6 +125,31 @@ TEST(Contradictions, AnAdjustableBreakerIsNotSetAboveItsRating) {
     EXPECT_EQ(fixture.find("device-rating").sentence.key, "check.device-rating.setting");
 }
 
+TEST(Contradictions, AnRcboHasAResidualPart) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("device-residual").verdict, Verdict::DoesNotApply);
+    fixture.circuit().device.family = "61009-B";
+    const Finding finding = fixture.find("device-residual");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "residual.fitted");
+    EXPECT_EQ(finding.sentence.key, "check.device-residual.not-recorded");
+    fixture.circuit().residual = {true, typed(milliamperes(30)), ResidualType::A, ResidualDelay::General};
+    EXPECT_EQ(fixture.find("device-residual").verdict, Verdict::Holds);
+}
+
+TEST(Contradictions, EquipmentForTheVoltageBetweenLinesNeedsThreePhases) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::DoesNotApply);
+    fixture.addEquipment("Oven", kilowatts(10)).ratedVoltage = typed(volts(240));
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::Holds);
+    fixture.installation.equipment.back().ratedVoltage = typed(volts(400));
+    const Finding finding = fixture.find("equipment-voltage");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_EQ(std::get<std::string>(finding.sentence.arguments.front()), "Oven");
+    fixture.circuit().phases = Phases::Three;
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::DoesNotApply);
+}
+
 /// A shower of 45.7 A on a 32 A breaker in flat cable of 4 mm2, which carries 37 A (BS 7671, table 4D5, from
 /// memory).
 Fixture withShower() {
