@@ -35,6 +35,9 @@ std::size_t loadKindOf(EquipmentKind equipment) {
     switch (equipment) {
     case EquipmentKind::Lighting:
         return kindCalled("lighting");
+    // The table's row for heating and power excepts by name what has rows of its own further down: water
+    // heaters, floor warming, thermal storage. Direct heating has none, so that it stays here; its
+    // thermostats do not all call at once, while storage heaters are all switched on together.
     case EquipmentKind::General:
     case EquipmentKind::SpaceHeating:
         return kindCalled("heating-and-power");
@@ -47,6 +50,8 @@ std::size_t loadKindOf(EquipmentKind equipment) {
         return kindCalled("instantaneous-water-heaters");
     case EquipmentKind::StoredHeater:
         return kindCalled("thermostatic-water-heaters");
+    case EquipmentKind::StorageHeating:
+        return kindCalled("thermal-storage-heating");
     case EquipmentKind::FloorHeating:
         return kindCalled("floor-warming");
     case EquipmentKind::Motor:

@@ -22,6 +22,7 @@ inline constexpr std::array loadKinds{
     LoadKind{"instantaneous-water-heaters", "sum.load.instantaneous-water-heaters"},
     LoadKind{"thermostatic-water-heaters", "sum.load.thermostatic-water-heaters"},
     LoadKind{"floor-warming", "sum.load.floor-warming"},
+    LoadKind{"thermal-storage-heating", "sum.load.thermal-storage-heating"},
     LoadKind{"standard-final-circuits", "sum.load.standard-final-circuits"},
     LoadKind{"sockets-and-stationary-equipment", "sum.load.sockets-and-stationary-equipment"},
 };

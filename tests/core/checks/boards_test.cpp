@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/checks/random_site.h"
 
+#include <algorithm>
+
 /// What boards and the intake are asked for, and how evenly.
 namespace loopwright {
 namespace {
@@ -77,6 +79,21 @@ TEST(BoardDemand, TakesTheAllowanceOfAFixedCircuitByItsEquipment) {
     fixture.installation.equipment.clear();
     fixture.addEquipment("roof", kilowatts(4.6)).kind = EquipmentKind::PvInverter;
     EXPECT_NEAR(demandOf(fixture), 0, 1e-9) << "it feeds, and does not draw";
+}
+
+// Thermal storage heating counts in full in all premises (The Electrician's Guide, table 6.2).
+TEST(BoardDemand, StorageHeatingCountsInFull) {
+    Fixture fixture;
+    fixture.installation.site.occupancy = Occupancy::Dwelling;
+    fixture.circuit().load = {};
+    fixture.addEquipment("heater", kilowatts(6.9)).kind = EquipmentKind::SpaceHeating; // 30 A
+    EXPECT_NEAR(demandOf(fixture), 10 + 0.5 * 20, 1e-9);
+    fixture.installation.equipment.back().kind = EquipmentKind::StorageHeating;
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_NEAR(finding.result->value, 30, 1e-9) << testing::PrintToString(finding);
+    EXPECT_TRUE(std::ranges::any_of(finding.working->terms, [](const Term& term) {
+        return term.symbol == "f_1" && term.value.value == 1;
+    })) << "by its own row, not for want of one";
 }
 
 TEST(BoardDemand, TheInspectorsOwnFigureGoesBefore) {

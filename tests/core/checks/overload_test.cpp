@@ -333,6 +333,7 @@ TEST(PlugFuse, WhatRunsForHoursIsCloseSooner) {
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Close);
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.continuous");
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, minutes(20)), Verdict::Holds);
+    EXPECT_EQ(verdictOf(EquipmentKind::StorageHeating, std::nullopt), Verdict::Close);
     EXPECT_EQ(verdictOf(EquipmentKind::General, hours(4)), Verdict::Close);
     fixture.installation.equipment.back().power = typed(watts(2300));
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Holds) << "10 A of 10.4 A";

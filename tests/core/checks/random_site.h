@@ -95,7 +95,7 @@ inline void scramble(Fixture& fixture) {
     circuit.generalSockets = !chance(4);
     if (chance(2)) {
         Equipment& equipment = fixture.addEquipment("Heater", watts(3000));
-        equipment.kind = static_cast<EquipmentKind>(*rc::gen::inRange(0, 14));
+        equipment.kind = static_cast<EquipmentKind>(*rc::gen::inRange(0, 15));
         equipment.count = anyEntry<Ratio>({1, 2, 5});
         equipment.power = anyEntry<Power>({500, 3600, 12000});
         equipment.ratedVoltage = anyEntry<Voltage>({230, 240, 400});
