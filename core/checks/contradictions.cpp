@@ -105,7 +105,14 @@ Finding checkLoadAgreement(const CircuitContext& context) {
             "I_e", loads->drawn.value, units::ampere,
             {loads->wasMeasured ? "check.note.measured-counts" : "check.note.typed-counts", {}});
     });
-    sheet.show([&] { return tableTerm("c", loads->share.value, units::percent, loads->share.source); });
+    sheet.show([&] {
+        if (loads->source) return tableTerm("c", loads->share, units::percent, *loads->source);
+        return Term{"c",
+                    measure(loads->share, units::percent),
+                    TermOrigin::Typed,
+                    {"check.note.uncertainty-instrument", {}},
+                    {}};
+    });
     sheet.compareTolerance(Relation::AtMost, "I_e", Figure<Current>{loads->drawn.value},
                            Figure<Current>{loads->bearable()}, units::ampere);
     sheet.atWorst(Verdict::Close);

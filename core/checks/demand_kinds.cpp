@@ -35,9 +35,9 @@ std::size_t loadKindOf(EquipmentKind equipment) {
     switch (equipment) {
     case EquipmentKind::Lighting:
         return kindCalled("lighting");
-    // The table's row for heating and power excepts by name what has rows of its own further down: water
-    // heaters, floor warming, thermal storage. Direct heating has none, so that it stays here; its
-    // thermostats do not all call at once, while storage heaters are all switched on together.
+    // From memory: the table's row for heating and power excepts by name what has rows of its own further
+    // down: water heaters, floor warming, thermal storage. Direct heating has none, so that it stays here;
+    // its thermostats do not all call at once, while storage heaters are all switched on together.
     case EquipmentKind::General:
     case EquipmentKind::SpaceHeating:
         return kindCalled("heating-and-power");

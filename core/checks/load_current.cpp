@@ -65,10 +65,13 @@ struct EquipmentSum {
     bool isComplete = true;
 };
 
-EquipmentSum knownSum(const VisitContext& visit, const CircuitRecords& records, Worksheet& sheet) {
+/// Pieces that came into use after `until` are left out.
+EquipmentSum knownSum(const VisitContext& visit, const CircuitRecords& records, Worksheet& sheet,
+                      const std::optional<Date>& until = {}) {
     Figure<Current> sum;
     bool complete = true;
     for (const Equipment* equipment : records.equipment) {
+        if (until && equipment->since && *equipment->since > *until) continue;
         const auto drawn = equipmentCurrent(visit, records.circuit, *equipment, sheet);
         const auto count = ratioOrOne(*equipment, equipment->count, "count", "n", sheet);
         if (!drawn || !count) {
@@ -90,12 +93,12 @@ EquipmentSum knownSum(const VisitContext& visit, const CircuitRecords& records, 
 
 std::optional<Figure<Current>> sumOfEquipment(const VisitContext& visit, const CircuitRecords& records,
                                               Worksheet& sheet, std::string_view symbol) {
-    const auto [sum, isComplete] = knownSum(visit, records, sheet);
-    if (!isComplete) return std::nullopt;
+    const EquipmentSum all = knownSum(visit, records, sheet);
+    if (!all.isComplete) return std::nullopt;
     sheet.show([&] {
-        return computedTerm(symbol, sum.value, units::ampere, {"check.note.sum-of-equipment", {}});
+        return computedTerm(symbol, all.sum.value, units::ampere, {"check.note.sum-of-equipment", {}});
     });
-    return sum;
+    return all.sum;
 }
 
 /// A load that was typed for a circuit of cooking appliances alone may have their published allowance in it,
@@ -195,16 +198,18 @@ std::optional<TwoLoads> loadAndEquipment(const VisitContext& visit, const Circui
     const auto counted = loadCurrent(unseen, records, scratch);
     if (!counted || counted->bound == Bound::OrMore || counted->bound == Bound::Open) return std::nullopt;
 
-    auto [drawn, isComplete] = knownSum(unseen, records, scratch);
+    const std::optional<Date> lastDay = visit.visit.ended ? visit.visit.ended : visit.visit.started;
+    auto [drawn, isComplete] =
+        knownSum(unseen, records, scratch, wasMeasured ? lastDay : std::optional<Date>());
     if (!isComplete) drawn.bound = combined(drawn.bound, Bound::OrMore);
     if (!wasMeasured) drawn.value = withAllowance(visit, records, drawn.value);
     const bool mayBeLess = drawn.bound == Bound::OrLess || drawn.bound == Bound::Open;
-    Sourced<Ratio> share = visit.tables.band(Band::LoadShare);
-    if (counted->uncertainty && counted->uncertainty->share > share.value) {
-        share.value = counted->uncertainty->share;
-        if (counted->uncertainty->standard) share.source = *counted->uncertainty->standard;
+    const auto& band = visit.tables.band(Band::LoadShare);
+    TwoLoads loads{counted->value, drawn, band.value, &band.source, wasMeasured};
+    if (counted->uncertainty && counted->uncertainty->share > band.value) {
+        loads.share = counted->uncertainty->share;
+        loads.source = counted->uncertainty->standard;
     }
-    const TwoLoads loads{counted->value, drawn, share, wasMeasured};
     const bool areKnown = isUsable(drawn.value) && isUsable(loads.bearable()) && !mayBeLess;
     return areKnown && (isComplete || loads.disagree()) ? std::optional(loads) : std::nullopt;
 }

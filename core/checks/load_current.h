@@ -47,14 +47,16 @@ std::optional<Figure<Current>> loadCurrent(const VisitContext& visit, const Circ
 /// first counts; but it may stem from a moment when not everything ran.
 struct TwoLoads {
     Current counted;
-    Figure<Current> drawn; ///< exact, or that and more
-    Sourced<Ratio> share;  ///< by which it may be above what counts
+    Figure<Current> drawn;          ///< exact, or that and more
+    Ratio share = 0;                ///< by which it may be above what counts
+    const Source* source = nullptr; ///< of the share; nothing where an instrument records it
     bool wasMeasured = false;
 
-    Current bearable() const { return counted * (1 + share.value); }
+    Current bearable() const { return counted * (1 + share); }
     bool disagree() const { return drawn.value > bearable(); }
 };
-/// Nothing where either is not known, where bounds leave open which is larger, or for a load that somebody
+/// Equipment that came into use after the visit is no witness against what was measured in it. Nothing where
+/// either is not known, where bounds leave open which is larger, or for a load that somebody
 /// only tries out.
 std::optional<TwoLoads> loadAndEquipment(const VisitContext& visit, const CircuitRecords& circuit);
 

@@ -192,6 +192,16 @@ TEST(LoadAgreement, WhatHoldsByTheEquipmentTooHolds) {
     EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Close);
 }
 
+TEST(LoadAgreement, EquipmentThatCameLaterIsNoWitness) {
+    Fixture fixture = withShower();
+    fixture.addEquipment("lamp", watts(460));
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    fixture.visit().started = fixture.visit().ended = Date{std::chrono::year{2021} / 3 / 15};
+    fixture.installation.equipment.front().since = Date{std::chrono::year{2024} / 5 / 8};
+    EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Holds) << "the lamp's 2 A";
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds);
+}
+
 TEST(LoadAgreement, ATypedLoadIsDoubtedLikewiseUnlessItHoldsAnAllowance) {
     Fixture fixture = withShower();
     fixture.circuit().load = typed(amperes(5));

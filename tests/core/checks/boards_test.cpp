@@ -238,6 +238,29 @@ TEST(PhaseBalance, TellsTheNeutralsCurrentAndIsNeverWorseThanClose) {
     EXPECT_EQ(fixture.onBoard("phase-balance").verdict, Verdict::DoesNotApply);
 }
 
+TEST(PhaseBalance, ShowsWhatTheFeedersNeutralMayCarry) {
+    Fixture fixture;
+    const auto neutralTerms = [&] {
+        std::vector<Term> terms = fixture.onBoard("phase-balance").working->terms;
+        std::erase_if(terms, [](const Term& term) { return term.symbol != "I_z,N"; });
+        return terms;
+    };
+    EXPECT_TRUE(neutralTerms().empty()) << "no circuit feeds it";
+    fixture.nest();
+    const auto shown = neutralTerms();
+    ASSERT_EQ(shown.size(), 1U);
+    EXPECT_EQ(shown.front().origin, TermOrigin::Assumed);
+    EXPECT_GT(shown.front().value.value, 63) << "16 mm2 by method C";
+}
+
+TEST(PhaseBalance, CannotBeToldFromABound) {
+    Fixture fixture;
+    fixture.circuit().load = test::above(amperes(2));
+    const Finding finding = fixture.onBoard("phase-balance");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "load_A");
+}
+
 RC_GTEST_PROP(BoardDemand, MoreLoadIsNeverBetter, ()) {
     Fixture fixture;
     fixture.installation.site.occupancy = static_cast<Occupancy>(*rc::gen::inRange(0, 4));
