@@ -3,7 +3,7 @@
 
 #include "core/checks/capacity.h"
 #include "core/checks/demand.h"
-#include "core/checks/device.h"
+#include "core/checks/load_over_time.h"
 
 namespace loopwright {
 namespace {
@@ -44,7 +44,7 @@ Finding checkBoardDemand(const BoardContext& context) {
              "check.word.board-rating", sheet, nearest);
     if (!context.feeders.empty()) {
         const Feeder& feeder = context.feeders.front();
-        hold(asked, ratedCurrent(feeder, sheet), "check.word.feeder-device", sheet, nearest);
+        hold(asked, overloadRating(feeder, sheet), "check.word.feeder-device", sheet, nearest);
         hold(asked, wiringCapacity(context, feeder, sheet), "check.word.feeder-wiring", sheet, nearest);
     }
     if (!sheet.hasVerdict() && board.ratedCurrent.state == EntryState::NotApplicable)

@@ -2,6 +2,7 @@
 #include "core/checks/checks.h"
 
 #include "core/checks/device.h"
+#include "core/checks/load_current.h"
 
 #include <algorithm>
 
@@ -46,6 +47,80 @@ Finding checkDeviceRating(const CircuitContext& context) {
     const bool isMade = context.tables.isRating(*context.family, *rated);
     sheet.decide(isMade ? Verdict::Holds : Verdict::Close);
     return sheet.conclude(measure(*rated, units::ampere), deviceWord(context.family));
+}
+
+/// An RCBO has a residual part (IEC 61009-1, 3.3). Where none is recorded, either that or the device is
+/// wrong, and nobody can tell which.
+Finding checkDeviceResidual(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"device-residual">, context, {RecordKind::Circuit, context.circuit.id});
+    if (!context.family || context.family->kind != DeviceKind::Rcbo)
+        return sheet.doesNotApply("check.device-residual.no-rcbo");
+    if (context.circuit.residual.fitted) {
+        sheet.decide(Verdict::Holds);
+        return sheet.conclude();
+    }
+    sheet.lacks(context.circuit, "residual.fitted");
+    Finding finding = sheet.conclude();
+    if (sheet.isFull()) finding.sentence = {"check.device-residual.not-recorded", {}};
+    return finding;
+}
+
+/// Equipment for the voltage between lines does not run on a circuit of one phase: one of the two is wrong,
+/// and with it the current that is worked out.
+Finding checkEquipmentVoltage(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"equipment-voltage">, context, {RecordKind::Circuit, context.circuit.id});
+    if (context.circuit.phases == Phases::Three)
+        return sheet.doesNotApply("check.equipment-voltage.three-phase");
+    bool isRecorded = false;
+    for (const Equipment* equipment : context.equipment) {
+        const auto rated = usable(equipment->ratedVoltage);
+        if (!rated) continue;
+        isRecorded = true;
+        if (!isBetweenLines(*rated, nominalVoltage(context))) continue;
+        sheet.show([&] { return nominalVoltageTerm(context); });
+        sheet.show([&] {
+            return recordedTerm("U", equipment->ratedVoltage, units::volt,
+                                {"check.note.equipment", {equipment->name}});
+        });
+        sheet.decide(Verdict::Fails);
+        return sheet.conclude(equipment->name, measure(*rated, units::volt));
+    }
+    if (!isRecorded) return sheet.doesNotApply("check.equipment-voltage.not-recorded");
+    sheet.decide(Verdict::Holds);
+    return sheet.conclude();
+}
+
+/// What the recorded equipment draws together is not far above the load that a clamp read or somebody typed,
+/// which counts: otherwise not everything was running, or not everything that is recorded is there. By our
+/// own choice of a share and the clamp's uncertainty. What such a load leaves in doubt is told where the load
+/// is judged, so that the worst verdict is close.
+Finding checkLoadAgreement(const CircuitContext& context) {
+    Worksheet sheet(phrasing<"load-agreement">, context, {RecordKind::Circuit, context.circuit.id});
+    const auto loads = loadAndEquipment(context, context);
+    if (!loads) return sheet.doesNotApply("check.load-agreement.one-figure");
+    sheet.formula("I_e ≤ (1 + c) I_b");
+    loadCurrent(context, context, sheet);
+    sheet.show([&] {
+        return computedTerm(
+            "I_e", loads->drawn.value, units::ampere,
+            {loads->wasMeasured ? "check.note.measured-counts" : "check.note.typed-counts", {}});
+    });
+    sheet.show([&] {
+        if (loads->source) return tableTerm("c", loads->share, units::percent, *loads->source);
+        return Term{"c",
+                    measure(loads->share, units::percent),
+                    TermOrigin::Typed,
+                    {"check.note.uncertainty-instrument", {}},
+                    {}};
+    });
+    sheet.compareTolerance(Relation::AtMost, "I_e", Figure<Current>{loads->drawn.value},
+                           Figure<Current>{loads->bearable()}, units::ampere);
+    sheet.atWorst(Verdict::Close);
+    if (!loads->wasMeasured) {
+        sheet.phrase(Verdict::Holds, "check.load-agreement.holds-typed");
+        sheet.phrase(Verdict::Close, "check.load-agreement.close-typed");
+    }
+    return sheet.conclude(measure(loads->drawn, units::ampere), measure(loads->counted, units::ampere));
 }
 
 namespace {

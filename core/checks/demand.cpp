@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/demand.h"
 
+#include "core/checks/demand_kinds.h"
 #include "core/checks/load_current.h"
 #include "core/physics/demand.h"
 
@@ -9,107 +10,14 @@
 namespace loopwright {
 namespace {
 
-/// A kind of loads that the published allowances have a row for, or none: then all of it counts.
-struct LoadKind {
-    std::string_view key;    ///< its row of demand_allowances.csv; empty: counts in full
-    std::string_view phrase; ///< how a reader calls it
-};
-constexpr std::array kinds{
-    LoadKind{"", "check.word.in-full"},
-    LoadKind{"lighting", "sum.load.lighting"},
-    LoadKind{"heating-and-power", "sum.load.heating-and-power"},
-    LoadKind{"cooking-appliances", "sum.load.cooking-appliances"},
-    LoadKind{"motors-other-than-lifts", "sum.load.motors-other-than-lifts"},
-    LoadKind{"instantaneous-water-heaters", "sum.load.instantaneous-water-heaters"},
-    LoadKind{"thermostatic-water-heaters", "sum.load.thermostatic-water-heaters"},
-    LoadKind{"floor-warming", "sum.load.floor-warming"},
-    LoadKind{"standard-final-circuits", "sum.load.standard-final-circuits"},
-    LoadKind{"sockets-and-stationary-equipment", "sum.load.sockets-and-stationary-equipment"},
-};
-constexpr std::size_t inFull = 0;
-
-consteval std::size_t kindCalled(std::string_view key) {
-    for (std::size_t kind = 0; kind < kinds.size(); ++kind)
-        if (kinds[kind].key == key) return kind;
-    throw "no allowance is called so";
-}
-
-/// The column of the published allowances; empty where nobody says what the premises are.
-std::string_view premisesOf(Occupancy occupancy) {
-    switch (occupancy) {
-    case Occupancy::Dwelling:
-        return "household";
-    case Occupancy::SmallBusiness:
-        return "shop-or-office";
-    case Occupancy::Lodging:
-        return "hotel-or-guest-house";
-    case Occupancy::Unknown:
-        return {};
-    }
-    return {};
-}
-
-/// Which allowance goes with a kind of equipment: our own reading of the table's headings. What has no
-/// heading, or is not known, counts in full.
-std::size_t kindOf(EquipmentKind equipment) {
-    switch (equipment) {
-    case EquipmentKind::Lighting:
-        return kindCalled("lighting");
-    case EquipmentKind::General:
-    case EquipmentKind::SpaceHeating:
-        return kindCalled("heating-and-power");
-    case EquipmentKind::SocketFed:
-        return kindCalled("sockets-and-stationary-equipment");
-    case EquipmentKind::Cooker:
-    case EquipmentKind::InductionHob:
-        return kindCalled("cooking-appliances");
-    case EquipmentKind::InstantaneousHeater:
-        return kindCalled("instantaneous-water-heaters");
-    case EquipmentKind::StoredHeater:
-        return kindCalled("thermostatic-water-heaters");
-    case EquipmentKind::FloorHeating:
-        return kindCalled("floor-warming");
-    case EquipmentKind::Motor:
-    case EquipmentKind::Drive:
-        return kindCalled("motors-other-than-lifts");
-    case EquipmentKind::EvCharging:
-    case EquipmentKind::PvInverter:
-    case EquipmentKind::Unknown:
-        return inFull;
-    }
-    return inFull;
-}
-
-/// The allowance that goes with a circuit, which counts as one load. A circuit of unlike equipment counts in
-/// full.
-std::size_t kindOf(const CircuitRecords& records) {
-    switch (records.circuit.use) {
-    case CircuitUse::Lighting:
-        return kindCalled("lighting");
-    case CircuitUse::Sockets:
-        return records.circuit.topology == Topology::Ring ? kindCalled("standard-final-circuits")
-                                                          : kindCalled("sockets-and-stationary-equipment");
-    case CircuitUse::Fixed:
-        break;
-    case CircuitUse::Distribution:
-    case CircuitUse::Spare:
-        return inFull;
-    }
-    if (records.equipment.empty()) return inFull;
-    const std::size_t kind = kindOf(records.equipment.front()->kind);
-    const bool areAlike = std::ranges::all_of(
-        records.equipment, [&](const Equipment* equipment) { return kindOf(equipment->kind) == kind; });
-    return areAlike ? kind : inFull;
-}
-
-/// Whether the circuit is known to ask for nothing: its load is recorded as 0 or as not applicable, or all
-/// that it serves is generation.
+/// Whether the circuit is known to ask for nothing: no equipment is recorded, and its load is 0 or not
+/// applicable; or all that it serves is generation.
 bool asksForNothing(const CircuitRecords& records) {
     const bool wasMeasured = records.reading && records.reading->measuredLoad.hasFigure();
     const Entry<Current>& load = wasMeasured ? records.reading->measuredLoad : records.circuit.load;
-    if (load.state == EntryState::Value) return load.value == Current();
-    if (load.hasFigure()) return false;
-    if (records.equipment.empty()) return load.state == EntryState::NotApplicable;
+    const bool isZero = load.state == EntryState::Value && load.value == Current();
+    if (load.hasFigure() && !isZero) return false;
+    if (records.equipment.empty()) return isZero || load.state == EntryState::NotApplicable;
     return std::ranges::all_of(records.equipment, [](const Equipment* equipment) {
         return equipment->kind == EquipmentKind::PvInverter;
     });
@@ -138,11 +46,12 @@ void addTo(Figure<Current>& sum, Current value, Bound bound) {
     sum = {sum.value + value, combined(sum.bound, bound)};
 }
 
-/// The inspector's own figure for a circuit or a supply, which is that of each of its lines.
+/// The inspector's own figure for a circuit or a supply, which is that of each of its lines. 0 is none: where
+/// nothing is connected the circuits say so themselves.
 template <class Record>
 std::optional<Demand> ownFigure(const Record& record, Worksheet& sheet) {
     const Entry<Current>& own = record.demand;
-    if (!own.hasFigure() || !std::isfinite(own.value.base()) || own.value < Current()) return std::nullopt;
+    if (!own.hasFigure() || !isUsable(own.value)) return std::nullopt;
     const Bound bound = boundOf(own.state);
     if (bound != Bound::Exact) sheet.beyondRange(record, "demand_A");
     Demand demand{{}, 1};
@@ -179,7 +88,7 @@ class BoardTally {
         }
     }
     void addLoad(const Outgoing& outgoing, const Figure<Current>& load) {
-        const std::size_t kind = kindOf(outgoing);
+        const std::size_t kind = loadKindOf(outgoing);
         if (load.bound != Bound::Exact) sheet_.beyondRange(outgoing.circuit, "load_A");
         ++demand_.circuits;
         forLines(outgoing.circuit.phases, [&](std::size_t line) {
@@ -187,9 +96,10 @@ class BoardTally {
             addTo(demand_.lines[line], Current(), load.bound);
         });
         show([&] {
-            return computedTerm("I_b", load.value, units::ampere,
-                                {"check.note.demand-of-circuit",
-                                 {pathOf(visit_.installation, outgoing.circuit), Word{kinds[kind].phrase}}});
+            return computedTerm(
+                "I_b", load.value, units::ampere,
+                {"check.note.demand-of-circuit",
+                 {pathOf(visit_.installation, outgoing.circuit), Word{loadKinds[kind].phrase}}});
         });
     }
     /// What boards ask for flows in the lines of the circuit that feeds them.
@@ -224,13 +134,12 @@ class BoardTally {
     }
     /// The loads of each kind, with what the allowance leaves of them.
     void addAllowed() {
-        const std::string_view premises = premisesOf(visit_.installation.site.occupancy);
-        for (std::size_t kind = 0; kind < kinds.size(); ++kind) {
+        for (std::size_t kind = 0; kind < loadKinds.size(); ++kind) {
             const bool isAsked = std::ranges::any_of(
                 sums_[kind], [](const physics::LoadSums& sums) { return sums.total > Current(); });
             if (!isAsked) continue;
-            const auto allowance = visit_.tables.allowance(premises, kinds[kind].key);
-            if (allowance) showAllowance(*allowance, kinds[kind].phrase);
+            const auto allowance = publishedAllowance(visit_, kind);
+            if (allowance) showAllowance(*allowance, loadKinds[kind].phrase);
             for (std::size_t line = 0; line < 3; ++line)
                 demand_.lines[line].value +=
                     allowance ? physics::demandAfterAllowance(sums_[kind][line], allowance->value)
@@ -269,7 +178,7 @@ class BoardTally {
     std::size_t depth_; ///< of this board below the one that is asked about
     Worksheet& sheet_;
     Demand demand_;
-    std::array<std::array<physics::LoadSums, 3>, kinds.size()> sums_;
+    std::array<std::array<physics::LoadSums, 3>, loadKinds.size()> sums_;
 };
 
 } // namespace

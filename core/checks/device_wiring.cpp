@@ -3,6 +3,7 @@
 
 #include "core/checks/capacity.h"
 #include "core/checks/device.h"
+#include "core/checks/load_over_time.h"
 
 namespace loopwright {
 namespace {
@@ -47,12 +48,13 @@ Finding ringAllowance(const CircuitContext& context, Current rated, Current capa
 
 } // namespace
 
-/// I_n ≤ I_z (IEC 60364-4-43, 433.1, condition 1).
+/// I_n ≤ I_z (IEC 60364-4-43, 433.1, condition 1); of an adjustable breaker I_n is the current that it is set
+/// to (note 1 there).
 Finding checkDeviceWiring(const CircuitContext& context) {
     Worksheet sheet(phrasing<"device-wiring">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("I_n ≤ I_z");
     sheet.clause("overload");
-    const auto rated = ratedCurrent(context, sheet);
+    const auto rated = overloadRating(context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
     if (!rated || !capacity) return sheet.conclude();
     if (context.circuit.topology == Topology::Ring) return ringAllowance(context, *rated, *capacity, sheet);

@@ -6,6 +6,9 @@
 #include "core/physics/drop.h"
 #include "core/physics/loop.h"
 
+#include <array>
+#include <cmath>
+
 namespace loopwright {
 namespace {
 
@@ -23,11 +26,39 @@ std::optional<Figure<Current>> feederLoad(const VisitContext& visit, const Feede
     return Figure<Current>{*rated, Bound::OrLess};
 }
 
+/// Whether boards of one phase hang unevenly on the lines of a circuit; a three-phase one may even them out.
+bool areUneven(const std::vector<const Board*>& boards) {
+    std::array<int, 3> onLine{};
+    for (const Board* board : boards) {
+        if (board->phases == Phases::Three) return false;
+        ++onLine[static_cast<std::size_t>(board->phases)];
+    }
+    return onLine[0] != onLine[1] || onLine[1] != onLine[2];
+}
+
+/// Whether all that a three-phase circuit serves is single-phase and does not spread evenly over its lines:
+/// then the neutral carries what the loaded line does, and the drop is that of a single-phase circuit. Where
+/// nothing says so the load counts as balanced.
+bool returnsThroughNeutral(const VisitContext& visit, const CircuitRecords& records) {
+    if (records.circuit.phases != Phases::Three) return false;
+    const auto boards = visit.distribution.fedBy.find(records.circuit.id);
+    if (boards != visit.distribution.fedBy.end() && !boards->second.empty()) return areUneven(boards->second);
+    VisitContext unseen = visit;
+    unseen.detail = Detail::VerdictOnly;
+    Worksheet scratch(phrasing<"drop">, unseen, {RecordKind::Circuit, records.circuit.id});
+    bool isUneven = false;
+    for (const Equipment* equipment : records.equipment) {
+        const auto drawn = equipmentCurrent(unseen, records.circuit, *equipment, scratch);
+        if (!drawn || !drawn->singlePhase) return false;
+        isUneven |= std::fmod(usable(equipment->count).value_or(1), 3) != 0;
+    }
+    return isUneven;
+}
+
 /// mV/A/m as published; where no table has the conductor, from its resistance at its highest temperature.
 std::optional<VoltagePerCurrentLength> dropFigure(const VisitContext& visit, const Circuit& circuit,
-                                                  CrossSection size, Worksheet& sheet) {
+                                                  CrossSection size, bool threePhase, Worksheet& sheet) {
     const Wiring& wiring = circuit.wiring;
-    const bool threePhase = circuit.phases == Phases::Three;
     if (const auto table = visit.tables.voltageDrop(wiring.material, wiring.insulation, threePhase, size)) {
         sheet.show(
             [&] { return tableTerm("u", table->value, units::millivoltPerAmpereMetre, table->source); });
@@ -57,16 +88,23 @@ std::optional<VoltagePerCurrentLength> dropFigure(const VisitContext& visit, con
 constexpr double ringShare = 4;
 
 /// The drop along one circuit as a share of its nominal voltage.
-std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit& circuit,
+std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const CircuitRecords& records,
                                        const std::optional<Figure<Current>>& load, Worksheet& sheet) {
+    const Circuit& circuit = records.circuit;
+    const bool inNeutral = returnsThroughNeutral(visit, records);
+    const bool threePhase = circuit.phases == Phases::Three && !inNeutral;
     const auto size = sheet.exact("S", circuit, circuit.wiring.lineSize, "wiring.lineSize_mm2");
     const auto length = sheet.exact("l", circuit, circuit.wiring.length, "wiring.length_m");
-    const auto figure = size ? dropFigure(visit, circuit, *size, sheet) : std::nullopt;
+    const auto figure = size ? dropFigure(visit, circuit, *size, threePhase, sheet) : std::nullopt;
     const auto parallel = parallelConductors(circuit, sheet);
     if (!load || !length || !figure || !parallel) return std::nullopt;
     const double sharing = *parallel * (circuit.topology == Topology::Ring ? ringShare : 1);
     const Voltage drop = physics::voltageDrop(*figure, load->value, *length) / sharing;
-    const Ratio share = physics::dropShare(drop, nominalVoltage(visit), circuit.phases == Phases::Three);
+    const Ratio share = physics::dropShare(drop, nominalVoltage(visit), threePhase);
+    if (inNeutral)
+        sheet.showAside([&] {
+            return computedTerm("I_N", load->value, units::ampere, {"check.note.load-in-neutral", {}});
+        });
     sheet.show([&] {
         return computedTerm("ΔU", share, units::percent,
                             {"check.note.drop-along", {pathOf(visit.installation, circuit)}});
@@ -77,7 +115,8 @@ std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const Circuit&
 } // namespace
 
 /// ΔU ≤ 3 % for lighting, 5 % for other uses, from the supply to the end of the circuit (IEC 60364-5-52,
-/// annex G).
+/// annex G). Three-phase figures are those of a balanced load (BS 7671, appendix 4, 6); what single-phase
+/// loads make uneven returns through the neutral, and drops its voltage there too.
 Finding checkDrop(const CircuitContext& context) {
     Worksheet sheet(phrasing<"drop">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("ΔU = Σ u I_b l / U_0 ≤ ΔU_max");
@@ -94,9 +133,9 @@ Finding checkDrop(const CircuitContext& context) {
         else
             isWhole = false;
     };
-    add(dropAlong(context, context.circuit, loadCurrent(context, context, sheet), sheet));
+    add(dropAlong(context, context, loadCurrent(context, context, sheet), sheet));
     for (const Feeder& feeder : context.feeders)
-        add(dropAlong(context, feeder.circuit, feederLoad(context, feeder, sheet), sheet));
+        add(dropAlong(context, feeder, feederLoad(context, feeder, sheet), sheet));
     if (!isWhole) return sheet.conclude();
     sheet.show([&] {
         return ruleTerm("ΔU_max", limit, units::percent,

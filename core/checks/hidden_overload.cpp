@@ -187,6 +187,8 @@ Finding checkHiddenOverload(const CircuitContext& context) {
             judged.judgeOverload(
                 loaded, *overloadQuestion(context, *loaded.family, {}, loaded.rated, loaded.load.load));
         }
+    if (current && rated)
+        if (auto doubt = doubtLoad(context, context, 1, *rated, sheet)) return std::move(*doubt);
     return sheet.concludeWith([&] { return judged.said(); });
 }
 

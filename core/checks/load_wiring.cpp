@@ -27,6 +27,7 @@ Finding checkLoadWiring(const CircuitContext& context) {
     }
     sheet.compare(Relation::AtMost, isRing ? "c I_b" : "I_b", carried, Figure<Current>{*capacity},
                   units::ampere);
+    if (auto doubt = doubtLoad(context, context, share, *capacity, sheet)) return std::move(*doubt);
     return sheet.conclude(measure(carried, units::ampere), measure(*capacity, units::ampere));
 }
 

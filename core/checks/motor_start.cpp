@@ -38,9 +38,10 @@ Finding checkMotorStart(const CircuitContext& context) {
     sheet.show([&] {
         return computedTerm("I_st", start->current.value, units::ampere, {"check.note.start-current", {}});
     });
-    sheet.compareRatings(Relation::AtMost, "I_st", start->current.value, holdsTo, units::ampere);
+    sheet.compareTolerance(Relation::AtMost, "I_st", start->current, Figure<Current>{holdsTo}, units::ampere);
     const bool mayStart = start->current.value < operatesFrom;
-    if (mayStart) {
+    if (mayStart && sheet.verdict() == Verdict::Fails) {
+        if (start->current.bound != Bound::Exact) return sheet.cannotTell(); // it may lie above the band
         sheet.atWorst(Verdict::Close);
         sheet.phrase(Verdict::Close, "check.motor-start.in-band");
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/checks.h"
 
+#include "core/checks/capacity.h"
 #include "core/checks/demand.h"
 #include "core/physics/demand.h"
 
@@ -14,6 +15,22 @@ Current neutralOf(const Demand& demand) {
     for (std::size_t line = 0; line < lines.size(); ++line)
         lines[line].current = demand.lines[line].value;
     return physics::neutralCurrent(lines);
+}
+
+/// What the neutral of the board's feeder carries for ever: nothing is recorded of it, so that it is taken to
+/// be as large as the lines (IEC 60364-5-52, 524.2.1). Shown beside the neutral's current and not held
+/// against it: without harmonics that is never above the line that is asked most of, which the demand of the
+/// board is judged by, and of harmonics nothing is recorded either.
+void showNeutralCapacity(const BoardContext& context, Worksheet& sheet) {
+    if (!sheet.isFull() || context.feeders.empty()) return;
+    VisitContext unseen = context;
+    unseen.detail = Detail::VerdictOnly;
+    Worksheet scratch(phrasing<"phase-balance">, unseen, {RecordKind::Board, context.board.id});
+    const auto capacity = wiringCapacity(unseen, context.feeders.front(), scratch);
+    if (!capacity) return;
+    sheet.showAside([&] {
+        return assumedTerm("I_z,N", *capacity, units::ampere, {"check.note.neutral-as-line", {}});
+    });
 }
 
 } // namespace
@@ -45,6 +62,7 @@ Finding checkPhaseBalance(const BoardContext& context) {
     sheet.showAside([&] {
         return computedTerm("I_N", neutral, units::ampere, {"check.note.neutral-current", {}});
     });
+    showNeutralCapacity(context, sheet);
     sheet.show([&] { return tableTerm("u_0", share.value, units::percent, share.source); });
     sheet.show([&] { return tableTerm("I_0", amperes(allowance.value), units::ampere, allowance.source); });
     const Bound bound = isKnown ? Bound::Exact : Bound::Open;
@@ -53,7 +71,7 @@ Finding checkPhaseBalance(const BoardContext& context) {
         sheet.compareTolerance(Relation::AtMost, "u", Figure<Ratio>{physics::imbalance(lines), bound},
                                Figure<Ratio>{most}, units::percent);
     }
-    sheet.atWorst(Verdict::Close);
+    if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
     return sheet.conclude(measure(lines[demand.most()], units::ampere), lineWord(demand.most()),
                           measure(mean, units::ampere), measure(neutral, units::ampere));
 }

@@ -20,6 +20,7 @@ bool isContinuous(const VisitContext& visit, const Equipment& equipment) {
     switch (equipment.kind) {
     case EquipmentKind::StoredHeater:
     case EquipmentKind::SpaceHeating:
+    case EquipmentKind::StorageHeating:
     case EquipmentKind::FloorHeating:
     case EquipmentKind::EvCharging:
         return true;

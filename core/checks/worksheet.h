@@ -91,6 +91,11 @@ class Worksheet {
     void unpublished(const Record& record, std::string_view field) {
         unpublished(RecordTraits<Record>::kind, record.id, field);
     }
+    /// A figure that stands there and cannot be: a power factor of 95.
+    template <class Record>
+    void unusable(const Record& record, std::string_view field) {
+        note(RecordTraits<Record>::kind, record.id, field, Lack::Unusable, {});
+    }
     /// A stand-in that could turn the verdict is used for this field.
     void leansOn(RecordKind kind, Id id, std::string_view field) {
         noteBounded(kind, id, field, Lack::Assumed);

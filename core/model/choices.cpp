@@ -34,8 +34,9 @@ LOOPWRIGHT_CHOICES(EquipmentKind, "equipment-kind", choice(Unknown, "unknown"), 
                    choice(Lighting, "lighting"), choice(SocketFed, "socket-fed"), choice(Cooker, "cooker"),
                    choice(InductionHob, "induction-hob"), choice(InstantaneousHeater, "instantaneous-heater"),
                    choice(StoredHeater, "stored-heater"), choice(SpaceHeating, "space-heating"),
-                   choice(FloorHeating, "floor-heating"), choice(Motor, "motor"), choice(Drive, "drive"),
-                   choice(EvCharging, "ev-charging"), choice(PvInverter, "pv-inverter"))
+                   choice(StorageHeating, "storage-heating"), choice(FloorHeating, "floor-heating"),
+                   choice(Motor, "motor"), choice(Drive, "drive"), choice(EvCharging, "ev-charging"),
+                   choice(PvInverter, "pv-inverter"))
 LOOPWRIGHT_CHOICES(Topology, "topology", choice(Radial, "radial"), choice(Ring, "ring"))
 LOOPWRIGHT_CHOICES(Material, "material", choice(Copper, "copper"), choice(Aluminium, "aluminium"))
 LOOPWRIGHT_CHOICES(Insulation, "insulation", choice(Pvc70, "pvc-70"), choice(Xlpe90, "xlpe-90"))

@@ -31,7 +31,8 @@ enum class EquipmentKind : std::uint8_t {
     InductionHob,
     InstantaneousHeater, ///< heats water as it runs
     StoredHeater,        ///< heats a cylinder of water
-    SpaceHeating,
+    SpaceHeating,        ///< direct: draws while it heats
+    StorageHeating,      ///< draws for hours in a run, often at night, and all of it together
     FloorHeating,
     Motor,
     Drive, ///< a motor with a frequency converter

@@ -53,6 +53,7 @@ constexpr std::array words{
            {}},
     Phrase{"choice.equipment-kind.stored-heater", LOOPWRIGHT_PHRASE("Phrases", "Water heater, stored"), {}},
     Phrase{"choice.equipment-kind.space-heating", LOOPWRIGHT_PHRASE("Phrases", "Space heating"), {}},
+    Phrase{"choice.equipment-kind.storage-heating", LOOPWRIGHT_PHRASE("Phrases", "Storage heating"), {}},
     Phrase{"choice.equipment-kind.floor-heating", LOOPWRIGHT_PHRASE("Phrases", "Floor heating"), {}},
     Phrase{"choice.equipment-kind.motor", LOOPWRIGHT_PHRASE("Phrases", "Motor"), {}},
     Phrase{

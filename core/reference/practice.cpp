@@ -19,7 +19,7 @@ constexpr std::array bandKeys{
     std::string_view("drift-allowance"),    std::string_view("drift-electrode"),
     std::string_view("imbalance-share"),    std::string_view("imbalance-allowance"),
     std::string_view("device-shift"),       std::string_view("continuous-time"),
-    std::string_view("continuous-share")};
+    std::string_view("load-share"),         std::string_view("continuous-share")};
 /// In the order of Measurand.
 constexpr std::array measurandKeys{std::string_view("continuity"), std::string_view("insulation"),
                                    std::string_view("loop"),       std::string_view("residual-time"),

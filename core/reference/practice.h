@@ -28,6 +28,7 @@ enum class Band : std::uint8_t {
     ImbalanceAllowance,  ///< and by this many amperes besides
     DeviceShift,         ///< share by which an overheated device is assumed to operate early
     ContinuousTime,      ///< hours without a rest from which on a load counts as continuous
+    LoadShare,           ///< by which recorded equipment may draw more than was measured or typed
     ContinuousShare,     ///< of a plug fuse's rating that a continuous load may draw and nobody wonder
 };
 

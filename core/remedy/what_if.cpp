@@ -110,8 +110,11 @@ tl::expected<Installation, Message> foretold(const Installation& installation, I
     const Circuit* before = find(installation.circuits, circuit);
     const Circuit* after = find(changed.circuits, circuit);
     if (!before || !after) return changed;
-    const bool otherLoad =
-        before->load != after->load || equipmentOf(installation, circuit) != equipmentOf(changed, circuit);
+    const bool otherEquipment = equipmentOf(installation, circuit) != equipmentOf(changed, circuit);
+    const bool otherLoad = before->load != after->load || otherEquipment;
+    if (otherLoad && !otherEquipment)
+        for (Circuit& each : changed.circuits)
+            if (each.id == circuit) each.load.origin = Origin::Computed;
     for (CircuitReading& reading : changed.circuitReadings) {
         if (reading.visit != visit || reading.circuit != circuit) continue;
         if (otherLoad) reading.measuredLoad = {};

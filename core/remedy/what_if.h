@@ -31,8 +31,8 @@ struct WhatIf {
 
 /// The installation with `change` in it, and with what follows from it for the readings of `visit`: a clamp
 /// reading does not outlive another load; resistances go with the conductors' sizes (IEC 60228, by the
-/// tables), and the loop with them. Readings that are foretold say that they are computed. The refusal is
-/// that of the change.
+/// tables), and the loop with them. Readings that are foretold say that they are computed, and so does a
+/// load, which the equipment that is recorded is no witness against. The refusal is that of the change.
 tl::expected<Installation, Message> foretold(const Installation& installation, Id visit, Id circuit,
                                              const Change& change, const ReferenceTables& tables);
 

@@ -156,12 +156,105 @@ TEST(Contradictions, AnAdjustableBreakerIsNotSetAboveItsRating) {
     EXPECT_EQ(fixture.find("device-rating").sentence.key, "check.device-rating.setting");
 }
 
+TEST(Contradictions, AnRcboHasAResidualPart) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("device-residual").verdict, Verdict::DoesNotApply);
+    fixture.circuit().device.family = "61009-B";
+    const Finding finding = fixture.find("device-residual");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "residual.fitted");
+    EXPECT_EQ(finding.sentence.key, "check.device-residual.not-recorded");
+    fixture.circuit().residual = {true, typed(milliamperes(30)), ResidualType::A, ResidualDelay::General};
+    EXPECT_EQ(fixture.find("device-residual").verdict, Verdict::Holds);
+}
+
+TEST(Contradictions, EquipmentForTheVoltageBetweenLinesNeedsThreePhases) {
+    Fixture fixture;
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::DoesNotApply);
+    fixture.addEquipment("Oven", kilowatts(10)).ratedVoltage = typed(volts(240));
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::Holds);
+    fixture.installation.equipment.back().ratedVoltage = typed(volts(400));
+    const Finding finding = fixture.find("equipment-voltage");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_EQ(std::get<std::string>(finding.sentence.arguments.front()), "Oven");
+    fixture.circuit().phases = Phases::Three;
+    EXPECT_EQ(fixture.find("equipment-voltage").verdict, Verdict::DoesNotApply);
+}
+
+/// A shower of 45.7 A on a 32 A breaker in flat cable of 4 mm2, which carries 37 A (BS 7671, table 4D5, from
+/// memory).
+Fixture withShower() {
+    Fixture fixture;
+    fixture.circuit().device.ratedCurrent = typed(amperes(32));
+    fixture.circuit().load = {};
+    fixture.wiring().lineSize = typed(squareMillimetres(4));
+    fixture.addEquipment("shower", kilowatts(10.5)).kind = EquipmentKind::InstantaneousHeater;
+    return fixture;
+}
+
+TEST(LoadAgreement, AClampReadWhileTheEquipmentRestedSettlesNothing) {
+    Fixture fixture = withShower();
+    EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::DoesNotApply) << "one figure";
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Fails);
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    const Finding finding = fixture.find("load-agreement");
+    EXPECT_EQ(finding.verdict, Verdict::Close) << testing::PrintToString(finding);
+    EXPECT_NEAR(finding.result->value, 45.65, 0.01);
+    EXPECT_NEAR(finding.limit->value, 2.2, 1e-9) << "a tenth";
+    for (const char* check : {"load-device", "load-wiring", "hidden-overload"}) {
+        const Finding doubted = fixture.find(check);
+        EXPECT_EQ(doubted.verdict, Verdict::CannotTell) << testing::PrintToString(doubted);
+        EXPECT_EQ(doubted.sentence.key, "check.load.measured-in-doubt") << check;
+        EXPECT_EQ(test::missingFields(doubted), "measuredLoad_A") << check;
+        EXPECT_EQ(fixture.find(check, fixture.circuit().id, Detail::VerdictOnly).verdict,
+                  Verdict::CannotTell);
+    }
+    fixture.reading().measuredLoad = read(amperes(44), 0);
+    EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Holds) << "within a tenth";
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Fails) << "the clamp goes before";
+}
+
+TEST(LoadAgreement, WhatHoldsByTheEquipmentTooHolds) {
+    Fixture fixture = withShower();
+    fixture.circuit().device.ratedCurrent = typed(amperes(50));
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds);
+    EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds);
+    EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Close);
+}
+
+TEST(LoadAgreement, EquipmentThatCameLaterIsNoWitness) {
+    Fixture fixture = withShower();
+    fixture.addEquipment("lamp", watts(460));
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    fixture.visit().started = fixture.visit().ended = Date{std::chrono::year{2021} / 3 / 15};
+    fixture.installation.equipment.front().since = Date{std::chrono::year{2024} / 5 / 8};
+    EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Holds) << "the lamp's 2 A";
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds);
+}
+
+TEST(LoadAgreement, ATypedLoadIsDoubtedLikewiseUnlessItHoldsAnAllowance) {
+    Fixture fixture = withShower();
+    fixture.circuit().load = typed(amperes(5));
+    EXPECT_EQ(fixture.find("load-agreement").sentence.key, "check.load-agreement.close-typed");
+    EXPECT_EQ(fixture.find("load-device").sentence.key, "check.load.typed-in-doubt");
+    EXPECT_EQ(test::missingFields(fixture.find("hidden-overload")), "load_A");
+    fixture.circuit().load = typed(amperes(21));
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::CannotTell);
+    // 10 A and 30 % of the rest of a household's cooking appliances (The Electrician's Guide,
+    // table 6.2): 20.7 A.
+    fixture.installation.equipment.back().kind = EquipmentKind::Cooker;
+    fixture.installation.site.occupancy = Occupancy::Dwelling;
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds);
+    EXPECT_EQ(fixture.find("load-agreement").sentence.key, "check.load-agreement.holds-typed");
+}
+
 TEST(Contradictions, NeedNothingThatIsNotRecorded) {
     Fixture fixture;
     fixture.circuit().device = {};
     fixture.wiring().lineSize = {};
     fixture.wiring().protectiveSize = test::notApplicable<CrossSection>();
-    for (const char* check : {"conductor-sizes", "device-rating"})
+    for (const char* check : {"conductor-sizes", "device-rating", "load-agreement"})
         EXPECT_EQ(fixture.find(check).verdict, Verdict::DoesNotApply) << check;
 }
 

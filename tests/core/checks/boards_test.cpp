@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/checks/random_site.h"
 
+#include <algorithm>
+
 /// What boards and the intake are asked for, and how evenly.
 namespace loopwright {
 namespace {
@@ -52,6 +54,18 @@ TEST(BoardDemand, TakesThePublishedAllowanceOfThePremises) {
     EXPECT_NEAR(with(Occupancy::Dwelling), 0.66 * 46, 1e-9);
 }
 
+TEST(BoardDemand, WhatWasMeasuredCountsInFull) {
+    Fixture fixture;
+    fixture.installation.site.occupancy = Occupancy::Dwelling;
+    fixture.circuit().use = CircuitUse::Lighting;
+    fixture.circuit().load = typed(amperes(15));
+    EXPECT_NEAR(demandOf(fixture), 0.66 * 15, 1e-9);
+    fixture.reading().measuredLoad = test::read(amperes(15), 0);
+    EXPECT_NEAR(demandOf(fixture), 15, 1e-9) << "the clamp saw what runs together already";
+    fixture.addCircuit(Phases::L1, amperes(10));
+    EXPECT_NEAR(demandOf(fixture), 15 + 0.66 * 10, 1e-9);
+}
+
 TEST(BoardDemand, TakesTheAllowanceOfAFixedCircuitByItsEquipment) {
     Fixture fixture;
     fixture.installation.site.occupancy = Occupancy::Dwelling;
@@ -67,6 +81,21 @@ TEST(BoardDemand, TakesTheAllowanceOfAFixedCircuitByItsEquipment) {
     EXPECT_NEAR(demandOf(fixture), 0, 1e-9) << "it feeds, and does not draw";
 }
 
+// Thermal storage heating counts in full in all premises (The Electrician's Guide, table 6.2).
+TEST(BoardDemand, StorageHeatingCountsInFull) {
+    Fixture fixture;
+    fixture.installation.site.occupancy = Occupancy::Dwelling;
+    fixture.circuit().load = {};
+    fixture.addEquipment("heater", kilowatts(6.9)).kind = EquipmentKind::SpaceHeating; // 30 A
+    EXPECT_NEAR(demandOf(fixture), 10 + 0.5 * 20, 1e-9);
+    fixture.installation.equipment.back().kind = EquipmentKind::StorageHeating;
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_NEAR(finding.result->value, 30, 1e-9) << testing::PrintToString(finding);
+    EXPECT_TRUE(std::ranges::any_of(finding.working->terms, [](const Term& term) {
+        return term.symbol == "f_1" && term.value.value == 1;
+    })) << "by its own row, not for want of one";
+}
+
 TEST(BoardDemand, TheInspectorsOwnFigureGoesBefore) {
     Fixture fixture;
     fixture.circuit().demand = typed(amperes(4));
@@ -76,6 +105,20 @@ TEST(BoardDemand, TheInspectorsOwnFigureGoesBefore) {
     const Id main = fixture.installation.boards.back().id;
     EXPECT_NEAR(demandOf(fixture), 25, 1e-9) << "of the whole board, by the circuit that feeds it";
     EXPECT_NEAR(fixture.find("board-demand", main).result->value, 25, 1e-9);
+}
+
+TEST(BoardDemand, ZeroIsNoDemandWhereSomethingIsConnected) {
+    Fixture fixture;
+    fixture.supply().demand = typed(amperes(0));
+    EXPECT_NEAR(fixture.onSupply("supply-demand").result->value, 13, 1e-9);
+    fixture.circuit().demand = typed(amperes(0));
+    EXPECT_NEAR(demandOf(fixture), 13, 1e-9);
+    fixture.circuit().load = typed(amperes(0));
+    EXPECT_NEAR(demandOf(fixture), 0, 1e-9) << "nothing is connected";
+    fixture.addEquipment("heater", kilowatts(2.3));
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "load_A");
 }
 
 TEST(BoardDemand, IsHeldAgainstDeviceAndWiringOfTheFeeder) {
@@ -92,6 +135,19 @@ TEST(BoardDemand, IsHeldAgainstDeviceAndWiringOfTheFeeder) {
     finding = fixture.onBoard("board-demand");
     EXPECT_EQ(std::get<Word>(finding.sentence.arguments.at(3)).key, "check.word.feeder-wiring")
         << testing::PrintToString(finding);
+}
+
+TEST(BoardDemand, IsHeldAgainstTheSettingOfAnAdjustableFeeder) {
+    Fixture fixture;
+    Circuit& feeder = fixture.nest();
+    feeder.device = {"60947-2", typed(amperes(63)), typed(kiloamperes(36))};
+    feeder.wiring.lineSize = typed(squareMillimetres(50));
+    fixture.circuit().load = typed(amperes(45));
+    EXPECT_EQ(fixture.onBoard("board-demand").verdict, Verdict::Holds) << "45 A of 63 A";
+    fixture.installation.circuits.back().device.thermalSetting = typed(amperes(40));
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_DOUBLE_EQ(finding.limit->value, 40);
 }
 
 TEST(BoardDemand, GoesThroughNestedBoardsLineByLine) {
@@ -180,6 +236,29 @@ TEST(PhaseBalance, TellsTheNeutralsCurrentAndIsNeverWorseThanClose) {
     EXPECT_EQ(test::missingFields(fixture.onBoard("phase-balance")), "load_A");
     fixture.board().phases = Phases::L1;
     EXPECT_EQ(fixture.onBoard("phase-balance").verdict, Verdict::DoesNotApply);
+}
+
+TEST(PhaseBalance, ShowsWhatTheFeedersNeutralMayCarry) {
+    Fixture fixture;
+    const auto neutralTerms = [&] {
+        std::vector<Term> terms = fixture.onBoard("phase-balance").working->terms;
+        std::erase_if(terms, [](const Term& term) { return term.symbol != "I_z,N"; });
+        return terms;
+    };
+    EXPECT_TRUE(neutralTerms().empty()) << "no circuit feeds it";
+    fixture.nest();
+    const auto shown = neutralTerms();
+    ASSERT_EQ(shown.size(), 1U);
+    EXPECT_EQ(shown.front().origin, TermOrigin::Assumed);
+    EXPECT_GT(shown.front().value.value, 63) << "16 mm2 by method C";
+}
+
+TEST(PhaseBalance, CannotBeToldFromABound) {
+    Fixture fixture;
+    fixture.circuit().load = test::above(amperes(2));
+    const Finding finding = fixture.onBoard("phase-balance");
+    EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+    EXPECT_EQ(test::missingFields(finding), "load_A");
 }
 
 RC_GTEST_PROP(BoardDemand, MoreLoadIsNeverBetter, ()) {

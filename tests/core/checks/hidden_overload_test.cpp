@@ -98,6 +98,7 @@ TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     EXPECT_EQ(std::get<std::string>(finding.sentence.arguments[0]), "Wall heater");
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails-carried");
     fixture.installation.equipment.back().power = typed(watts(9000));
+    fixture.circuit().device.ratedCurrent = typed(amperes(63));
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds)
         << "three times its rating: a sound fuse is sure to end it";
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails");

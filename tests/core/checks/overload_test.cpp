@@ -64,6 +64,26 @@ TEST(LoadDevice, MotorsDrawMoreThanTheirShaftGives) {
     }
 }
 
+TEST(LoadDevice, APowerFactorOrEfficiencyAboveOneIsASlip) {
+    struct Row {
+        Entry<Ratio> Equipment::*figure;
+        double value;
+        const char* missing;
+    };
+    for (const Row& row :
+         {Row{&Equipment::powerFactor, 95, "powerFactor"}, Row{&Equipment::powerFactor, 1.01, "powerFactor"},
+          Row{&Equipment::efficiency, 85, "efficiency"}}) {
+        Fixture fixture = withEquipment(kilowatts(10), volts(230));
+        fixture.installation.equipment.front().*row.figure = typed(row.value, 2);
+        const Finding finding = fixture.find("load-device");
+        EXPECT_EQ(finding.verdict, Verdict::CannotTell) << row.missing << " " << row.value;
+        EXPECT_EQ(finding.sentence.key, "check.lacks.unusable");
+        EXPECT_EQ(test::missingFields(finding), row.missing) << row.value;
+        fixture.installation.equipment.front().*row.figure = typed(1.0, 2);
+        EXPECT_NEAR(resultOf(fixture.find("load-device")), 43.48, 0.01) << row.missing << " of 1";
+    }
+}
+
 TEST(LoadDevice, SinglePhasePiecesOnAThreePhaseCircuitLoadOnePhaseMost) {
     Fixture fixture = withEquipment(watts(2300), volts(230));
     fixture.circuit().phases = Phases::Three;
@@ -121,6 +141,24 @@ TEST(LoadDevice, SaysWhatAnOverloadMeansForTheDevice) {
         EXPECT_EQ(finding.verdict, Verdict::Fails) << row.family;
         EXPECT_EQ(finding.sentence.key, row.phrase) << row.family << " " << row.load;
     }
+}
+
+// Of an adjustable device I_n is the current that it is set to (IEC 60364-4-43, 433.1, note 1).
+TEST(LoadDevice, AnAdjustableBreakerIsTakenAtItsSetting) {
+    Fixture fixture;
+    fixture.circuit().device = {"60947-2", typed(amperes(250)), typed(kiloamperes(36))};
+    fixture.circuit().load = typed(amperes(200));
+    fixture.wiring().lineSize =
+        typed(squareMillimetres(70)); // two loaded conductors by method C: above 160 A
+    EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Holds) << "without a setting its rating counts";
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("device-wiring")), 250);
+    fixture.circuit().device.thermalSetting = typed(amperes(160));
+    const Finding finding = fixture.find("load-device");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_DOUBLE_EQ(limitOf(finding), 160);
+    EXPECT_DOUBLE_EQ(resultOf(fixture.find("device-wiring")), 160);
+    fixture.circuit().device.thermalSetting = test::above(amperes(160));
+    EXPECT_EQ(test::missingFields(fixture.find("load-device")), "device.thermalSetting_A");
 }
 
 TEST(LoadDevice, FiguresThatCannotBeReckonedWithNeverReachAVerdict) {
@@ -360,6 +398,7 @@ TEST(PlugFuse, WhatRunsForHoursIsCloseSooner) {
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Close);
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.continuous");
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, minutes(20)), Verdict::Holds);
+    EXPECT_EQ(verdictOf(EquipmentKind::StorageHeating, std::nullopt), Verdict::Close);
     EXPECT_EQ(verdictOf(EquipmentKind::General, hours(4)), Verdict::Close);
     fixture.installation.equipment.back().power = typed(watts(2300));
     EXPECT_EQ(verdictOf(EquipmentKind::SpaceHeating, std::nullopt), Verdict::Holds) << "10 A of 10.4 A";

@@ -131,6 +131,27 @@ TEST(MotorStart, RidesBelowTheInstantaneousBand) {
     EXPECT_EQ(fixture.find("motor-start").verdict, Verdict::DoesNotApply);
 }
 
+TEST(MotorStart, KeepsTheBoundOfACurrent) {
+    Fixture fixture; // type B, 20 A: 60 A to 100 A
+    Equipment& saw = fixture.addEquipment("saw", {});
+    saw.startMultiple = typed(6.0, 0);
+    const auto with = [&](const Entry<Current>& current) {
+        saw.current = current;
+        return fixture.find("motor-start");
+    };
+    EXPECT_EQ(with(test::above(amperes(5))).verdict, Verdict::CannotTell) << "30 A or more";
+    EXPECT_EQ(test::missingFields(with(test::above(amperes(5)))), "current_A");
+    EXPECT_EQ(with(test::above(amperes(12))).verdict, Verdict::CannotTell) << "72 A or more";
+    EXPECT_EQ(with(test::above(amperes(20))).verdict, Verdict::Fails) << "120 A or more";
+    EXPECT_EQ(with(test::below(amperes(5))).verdict, Verdict::Holds) << "30 A or less";
+    EXPECT_EQ(with(test::below(amperes(12))).verdict, Verdict::CannotTell) << "72 A or less";
+    saw.current = test::above(amperes(5)); // the last use: adding the fan moves it
+    Equipment& fan = fixture.addEquipment("fan", {});
+    fan.current = typed(amperes(8));
+    fan.startMultiple = typed(5.0, 0);
+    EXPECT_EQ(fixture.find("motor-start").verdict, Verdict::CannotTell) << "40 A, or the saw's 30 A or more";
+}
+
 TEST(Calibration, CountsOnTheLastDayOfTheVisit) {
     Fixture fixture;
     const auto calibration = [&] { return fixture.find("calibration", fixture.instrument().id); };

@@ -96,14 +96,16 @@ inline void scramble(Fixture& fixture) {
     circuit.generalSockets = !chance(4);
     if (chance(2)) {
         Equipment& equipment = fixture.addEquipment("Heater", watts(3000));
-        equipment.kind = static_cast<EquipmentKind>(*rc::gen::inRange(0, 14));
+        equipment.kind = static_cast<EquipmentKind>(*rc::gen::inRange(0, 15));
         equipment.count = anyEntry<Ratio>({1, 2, 5});
         equipment.power = anyEntry<Power>({500, 3600, 12000});
         equipment.ratedVoltage = anyEntry<Voltage>({230, 240, 400});
         if (chance(2)) equipment.onTime = anyEntry<Time>({5, 240, 3600});
         if (chance(2)) equipment.offTime = anyEntry<Time>({1, 600, 86400});
         equipment.current = chance(2) ? anyEntry<Current>({4, 14}) : Entry<Current>{};
-        equipment.efficiency = anyEntry<Ratio>({0.8, 1});
+        equipment.efficiency = anyEntry<Ratio>({0.8, 1, 85});
+        equipment.powerFactor = anyEntry<Ratio>({0.8, 1, 95});
+        equipment.startMultiple = anyEntry<Ratio>({2, 6, 12});
         equipment.plugFuse = anyEntry<Current>({3, 5, 13});
     }
     fixture.installation.site.occupancy = static_cast<Occupancy>(*rc::gen::inRange(0, 4));

@@ -60,6 +60,16 @@ TEST(WhatIf, AClampReadingDoesNotOutliveAnotherLoad) {
         << "another device leaves the load as it was read";
 }
 
+TEST(WhatIf, ALoadThatIsTriedIsNotHeldAgainstTheEquipment) {
+    Fixture fixture;
+    fixture.circuit().load = {};
+    fixture.addEquipment("Kiln", kilowatts(9.6));
+    const Id circuit = fixture.circuit().id;
+    const WhatIf less = tried(fixture, {setField(RecordKind::Circuit, circuit, "load_A", "12")});
+    EXPECT_EQ(shiftOf(less.circuit, "load-device").after->verdict, Verdict::Holds);
+    EXPECT_EQ(shiftOf(less.circuit, "load-agreement").after->verdict, Verdict::DoesNotApply);
+}
+
 TEST(WhatIf, ResistancesGoWithTheSizeOfTheConductors) {
     // IEC 60228: 2.5 mm2 7.41, 4 mm2 4.61, 1.5 mm2 12.1 mohm/m.
     const Fixture fixture;
