@@ -54,6 +54,18 @@ Finding beyondEquation(const CircuitContext& context, Time lasts, Worksheet& she
     return finding;
 }
 
+/// The fault current at the circuit's end. A line conductor is heated most by a fault between live
+/// conductors. With the network's own earth the loop to earth stands for the one to neutral: it leads through
+/// the same line conductor and a return that is hardly larger, so that its current is if anything the smaller
+/// one. A loop through an electrode says nothing about faults between live conductors.
+std::optional<Figure<Current>> currentAtEnd(const CircuitContext& context, ConductorRole role,
+                                            Worksheet& sheet) {
+    if (role != ConductorRole::Line) return faultCurrent(context, 1, sheet);
+    const auto tt = isTt(context, sheet);
+    if (!tt) return std::nullopt;
+    return *tt ? neutralFaultCurrent(context, sheet) : faultCurrent(context, 1, sheet);
+}
+
 /// √(I²t) / k ≤ S with the fault current of the measured loop and the latest time that the devices promise
 /// (IEC 60364-4-43, 434.5.2; IEC 60364-5-54, 543.1.2). The equation leaves out the heat that flows off, which
 /// counts in longer faults. It errs on the safe side there, so that what holds by it holds; what does not may
@@ -62,10 +74,11 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
                   Worksheet&& sheet) {
     sheet.formula("√(I^{2}t) / k ≤ S");
     const auto rated = ratedCurrent(context, sheet);
-    const auto fault = faultCurrent(context, 1, sheet);
+    const auto fault = currentAtEnd(context, role, sheet);
     const auto k = factorK(context, role, sheet);
+    const EndedBy endedBy = role == ConductorRole::Line ? EndedBy::OvercurrentDevice : EndedBy::AnyDevice;
     const FaultEnergy energy =
-        rated && fault ? faultEnergy(context, *rated, fault->value, sheet) : FaultEnergy{};
+        rated && fault ? faultEnergy(context, *rated, fault->value, endedBy, sheet) : FaultEnergy{};
     if (energy.isUnlimited) {
         sheet.decide(Verdict::Fails);
         sheet.phrase(Verdict::Fails, "check.adiabatic.unlimited");

@@ -3,6 +3,7 @@
 
 #include "core/checks/device.h"
 #include "core/checks/load_current.h"
+#include "core/checks/prospective.h"
 #include "core/physics/fault.h"
 #include "core/physics/heat.h"
 
@@ -106,6 +107,27 @@ std::optional<Figure<Current>> faultCurrent(const CircuitContext& context, Ratio
     return falling(current, *loop);
 }
 
+std::optional<Figure<Current>> neutralFaultCurrent(const CircuitContext& context, Worksheet& sheet) {
+    const Circuit& circuit = context.circuit;
+    const auto atBoard = sheet.figure("Z_LN", context.boardReading, &BoardReading::neutralLoopImpedance,
+                                      "neutralLoopImpedance_ohm");
+    const auto size = usable(circuit.wiring.lineSize); // what is missing here the check asks for itself
+    const auto length = sheet.exact("l", circuit, circuit.wiring.length, "wiring.length_m");
+    const auto line = lineResistance(context.tables, circuit);
+    if (size && length && !line) sheet.unpublished(circuit, "wiring.lineSize_mm2");
+    if (!atBoard || !line) return std::nullopt;
+    // The far point of a ring is fed by both of its halves.
+    const Resistance run = circuit.topology == Topology::Ring ? *line / 4 : *line;
+    const Voltage lineToNeutral = nominalVoltage(context);
+    const Current current = physics::prospectiveCurrent(lineToNeutral, 1, atBoard->value + 2 * run);
+    sheet.show([&] { return nominalVoltageTerm(context); });
+    sheet.show([&] { return computedTerm("R_1", run, units::ohm, {"check.note.own-line", {}}); });
+    sheet.show([&] {
+        return computedTerm("I_f", current, units::ampere, {"check.note.neutral-fault-at-end", {}});
+    });
+    return falling(current, *atBoard);
+}
+
 std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current rated,
                                                     Current fault, Worksheet& sheet) {
     const DeviceFamily* family = deviceFamily(context, sheet);
@@ -122,9 +144,11 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
     return found;
 }
 
-FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, Worksheet& sheet) {
-    const auto disconnection = predictedDisconnection(context, rated, fault, sheet);
+FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, EndedBy endedBy,
+                        Worksheet& sheet) {
+    auto disconnection = predictedDisconnection(context, rated, fault, sheet);
     if (!disconnection) return {};
+    if (endedBy == EndedBy::OvercurrentDevice) disconnection->byResidual.reset();
     const bool byDevice =
         disconnection->latest.isLimited() &&
         (!disconnection->byResidual || disconnection->latest.time <= disconnection->byResidual->value);

@@ -107,17 +107,6 @@ std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record
     return found;
 }
 
-/// The line conductor of one circuit from end to end at 20 degC; nothing where what it is made of is not
-/// known.
-std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
-    const Wiring& wiring = circuit.wiring;
-    const auto size = usable(wiring.lineSize);
-    const auto length = usable(wiring.length);
-    const auto each = size ? tables.conductorResistance(wiring.material, *size) : std::nullopt;
-    if (!each || !length) return std::nullopt;
-    return each->value * *length / usable(wiring.parallelConductors).value_or(1);
-}
-
 /// What is left of the supply's current at the board. A circuit whose wiring is not known takes nothing off.
 Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>& atSupply,
                               std::string_view symbol, Worksheet& sheet) {
@@ -142,6 +131,15 @@ Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>
 }
 
 } // namespace
+
+std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
+    const Wiring& wiring = circuit.wiring;
+    const auto size = usable(wiring.lineSize);
+    const auto length = usable(wiring.length);
+    const auto each = size ? tables.conductorResistance(wiring.material, *size) : std::nullopt;
+    if (!each || !length) return std::nullopt;
+    return each->value * *length / usable(wiring.parallelConductors).value_or(1);
+}
 
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
                                                   std::string_view symbol) {

@@ -12,4 +12,8 @@ namespace loopwright {
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
                                                   std::string_view symbol = "I_pf");
 
+/// The line conductors of one circuit from end to end at 20 degC, those in parallel together; nothing where
+/// what they are made of is not known.
+std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit);
+
 } // namespace loopwright

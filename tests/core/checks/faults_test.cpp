@@ -186,7 +186,35 @@ TEST(Adiabatic, WithoutAnEndToTheFaultThereIsNoSize) {
     EXPECT_EQ(finding.verdict, Verdict::Fails);
     EXPECT_EQ(finding.sentence.key, "check.adiabatic.unlimited");
     fixture.circuit().residual = {true, typed(milliamperes(30)), ResidualType::A, ResidualDelay::General};
-    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Holds) << "a residual device ends it in 40 ms";
+    EXPECT_EQ(fixture.find("adiabatic-protective").verdict, Verdict::Holds)
+        << "a residual device ends it in 40 ms";
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Fails)
+        << "but does not see a fault between live conductors (IEC 60364-5-53, 531.3)";
+}
+
+// 18 m of 2.5 mm2 copper at 7.41 mohm/m (IEC 60228, class 1) there and back are 0.2668 ohm; with 0.2 ohm at
+// the board 230 V drive 492.7 A, for 0.1 s (IEC 60898-1): sqrt(I2t) / 115 = 1.355 mm2.
+TEST(Adiabatic, ALoopThroughAnElectrodeSaysNothingAboutFaultsBetweenLiveConductors) {
+    Fixture fixture;
+    fixture.makeTt();
+    const Finding unknown = fixture.find("adiabatic-line");
+    EXPECT_EQ(unknown.verdict, Verdict::CannotTell) << testing::PrintToString(unknown);
+    EXPECT_EQ(test::missingFields(unknown), "neutralLoopImpedance_ohm");
+    EXPECT_EQ(fixture.find("adiabatic-protective").verdict, Verdict::Holds);
+
+    fixture.circuit().device.breakingCapacity = {}; // so that no class bounds what it lets through
+    fixture.wiring().lineSize = typed(squareMillimetres(2.5), 1);
+    fixture.boardReading().neutralLoopImpedance = read(ohms(0.2));
+    const auto current = [&] {
+        for (const Term& term : fixture.find("adiabatic-line").working->terms)
+            if (term.symbol == "I_f") return term.value.value;
+        return 0.0;
+    };
+    EXPECT_NEAR(current(), 492.7, 0.1) << testing::PrintToString(fixture.find("adiabatic-line"));
+    fixture.wiring().length = {};
+    EXPECT_EQ(test::missingFields(fixture.find("adiabatic-line")), "wiring.length_m");
+    fixture.supply().earthing = Earthing::Unknown;
+    EXPECT_EQ(test::missingFields(fixture.find("adiabatic-line")), "earthing");
 }
 
 // At 1.7 ohm flow 135 A: a type B breaker of 32 A, sure to operate at once from 160 A on, may take the 60 s
