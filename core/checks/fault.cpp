@@ -40,7 +40,7 @@ bool operatesAtOnce(const CircuitContext& context, Current rated, Current fault)
 
 struct KnownEnergy {
     Sourced<JouleIntegral> most;
-    std::string_view note;
+    bool isFuse;
 };
 
 /// What the overcurrent device lets through at most, where more is known than its latest time.
@@ -50,12 +50,25 @@ std::optional<KnownEnergy> knownEnergy(const CircuitContext& context, Current ra
         const auto times = context.tables.deviceTimes(*context.family, rated);
         const auto energy = times ? physics::largestFuseEnergy(times->value, fault) : std::nullopt;
         if (!energy) return std::nullopt;
-        return KnownEnergy{{*energy, times->source}, "check.note.fuse-energy"};
+        return KnownEnergy{{*energy, times->source}, true};
     }
     if (!operatesAtOnce(context, rated, fault)) return std::nullopt;
     const auto published = letThrough(context, rated, fault);
     if (!published) return std::nullopt;
-    return KnownEnergy{*published, "check.note.let-through"};
+    return KnownEnergy{*published, false};
+}
+
+/// Nobody records a breaker's energy class. It stands in a square on the breaker, and what is sold in Europe
+/// is of class 3 almost without exception (common practice, no source).
+void showKnown(const KnownEnergy& known, Worksheet& sheet) {
+    sheet.show([&] {
+        const Sourced<JouleIntegral>& most = known.most;
+        if (known.isFuse)
+            return tableTerm("I^{2}t", most.value, units::ampereSquaredSecond, most.source,
+                             {"check.note.fuse-energy", {}});
+        return assumedTerm("I^{2}t", most.value, units::ampereSquaredSecond, {"check.note.let-through", {}},
+                           most.source);
+    });
 }
 
 } // namespace
@@ -156,13 +169,10 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
 
     const Time time = byDevice ? disconnection->latest.time : disconnection->byResidual->value;
     const JouleIntegral byTime = physics::jouleIntegral(fault, time);
-    if (const auto known = byDevice ? knownEnergy(context, rated, fault) : std::nullopt;
-        known && known->most.value < byTime) {
-        sheet.show([&] {
-            return tableTerm("I^{2}t", known->most.value, units::ampereSquaredSecond, known->most.source,
-                             {known->note, {}});
-        });
-        return {known->most.value, false, time};
+    // What the overcurrent device lets through it does not exceed because another may be quicker.
+    if (const auto known = knownEnergy(context, rated, fault); known && known->most.value < byTime) {
+        showKnown(*known, sheet);
+        return {known->most.value, false, time, operatesAtOnce(context, rated, fault)};
     }
     sheet.show([&] {
         return byDevice
@@ -171,7 +181,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
                                {"check.note.latest-residual", {}});
     });
     sheet.show([&] { return computedTerm("I^{2}t", byTime, units::ampereSquaredSecond); });
-    return {byTime, false, time};
+    return {byTime, false, time, operatesAtOnce(context, rated, fault)};
 }
 
 } // namespace loopwright

@@ -40,12 +40,13 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
                                                     Current fault, Worksheet& sheet);
 
 /// The largest energy that a fault of this current lets into the conductors until it is cut off: I2t at the
-/// latest time, or a breaker's published let-through where that is less. No energy where an input was missing
-/// (noted), or where nothing is sure to cut the fault off.
+/// latest time, or the device's published let-through where that is less. No energy where an input was
+/// missing (noted), or where nothing is sure to cut the fault off.
 struct FaultEnergy {
     std::optional<JouleIntegral> energy;
     bool isUnlimited = false;
-    Time lasts; ///< the latest at which the fault is cut off; counts only where there is an energy
+    Time lasts;          ///< the latest at which the fault is cut off; counts only where there is an energy
+    bool atOnce = false; ///< whether a breaker's instantaneous release is sure to act on it
 };
 FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, EndedBy endedBy,
                         Worksheet& sheet);

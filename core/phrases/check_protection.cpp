@@ -73,6 +73,19 @@ constexpr std::array table{
                                         "equation cannot tell whether the conductor bears it. Lower the "
                                         "loop, or ask the maker of the cable."),
            "time, time"},
+    Phrase{"check.adiabatic.let-through-unknown",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "At a fault current of {0} nothing published says that the device lets "
+                             "through no more than {1} bears. Ask its maker."),
+           "current, size"},
+    Phrase{"check.adiabatic.overload-protects",
+           LOOPWRIGHT_PHRASE("Phrases", "A breaker that protects line conductors of {1} against overload and "
+                                        "breaks the fault current protects them against it too."),
+           "size, size"},
+    Phrase{"check.adiabatic.published-as-enough",
+           LOOPWRIGHT_PHRASE("Phrases", "A protective conductor of {1} is as large as is published for this "
+                                        "breaker and fault current."),
+           "size, size"},
     // Conductors at the intake
     Phrase{"check.earthing-conductor.name", LOOPWRIGHT_PHRASE("Phrases", "Earthing conductor"), ""},
     Phrase{"check.earthing-conductor.holds",
