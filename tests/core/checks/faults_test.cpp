@@ -94,6 +94,34 @@ TEST(BreakingCapacity, TheWiringUpToABoardTakesOffWhatItsLineConductorsMust) {
         << "7.6 kA and less; 6 kA breaker";
 }
 
+// 253 V through 0.5 ohm are 506 A, through 0.2 ohm 1265 A; with a protective conductor of its own the loop to
+// earth may be several times that to neutral.
+TEST(BreakingCapacity, TheLoopToEarthAloneIsALowerBound) {
+    Fixture fixture;
+    fixture.supply().earthing = Earthing::TnS;
+    fixture.board().phases = Phases::L1;
+    fixture.circuit().device = {"3036", typed(amperes(30)), typed(kiloamperes(1))};
+    fixture.boardReading().prospectiveFaultCurrent = {};
+    fixture.supplyReading().prospectiveFaultCurrent = {};
+    fixture.boardReading().loopImpedance = read(ohms(0.5));
+    const Finding lower = fixture.find("breaking-capacity");
+    EXPECT_EQ(lower.verdict, Verdict::CannotTell) << testing::PrintToString(lower);
+    EXPECT_EQ(test::missingFields(lower), "prospectiveFaultCurrent_kA");
+    fixture.boardReading().neutralLoopImpedance = read(ohms(0.2));
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Fails);
+    fixture.boardReading().neutralLoopImpedance = {};
+    fixture.boardReading().loopImpedance = read(ohms(0.2));
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Fails) << "no less than this flows";
+    fixture.boardReading().loopImpedance = read(ohms(0.5));
+    fixture.supply().earthing = Earthing::TnCS;
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Holds) << "the loops are one up to here";
+    fixture.nest();
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::CannotTell) << "but not behind a feeder";
+    fixture.supplyReading().prospectiveFaultCurrent = read(kiloamperes(0.9), 1);
+    fixture.supplyReading().externalLoopImpedance = read(ohms(0.6));
+    EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::Holds) << "no more comes from the supply";
+}
+
 TEST(BreakingCapacity, AnUnmarkedDeviceIsTakenAsTheLeastOfItsFamily) {
     Fixture fixture;
     fixture.circuit().device = {
