@@ -227,7 +227,11 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
     const EndedBy endedBy = role == ConductorRole::Line ? EndedBy::OvercurrentDevice : EndedBy::AnyDevice;
     const FaultEnergy energy =
         rated && fault ? faultEnergy(context, *rated, fault->value, endedBy, sheet) : FaultEnergy{};
+    const auto mayBeEnded = [&] {
+        return endedBy == EndedBy::AnyDevice && lacksResidualRating(context, sheet);
+    };
     if (energy.isUnlimited) {
+        if (mayBeEnded()) return sheet.conclude();
         sheet.decide(Verdict::Fails);
         sheet.phrase(Verdict::Fails, "check.adiabatic.unlimited");
         return sheet.conclude(measure(*fault, units::ampere));
@@ -239,7 +243,7 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
         showTooLong(context.rules, sheet);
         const bool isTooSmall = physics::adiabaticSize(*energy.energy, *k) > *size;
         if (isTooSmall && physics::permissibleTime(*k, *size, fault->value) > longest)
-            return beyondEquation(context, energy.lasts, sheet);
+            return mayBeEnded() ? sheet.conclude() : beyondEquation(context, energy.lasts, sheet);
     }
     // More current may mean more energy or less, so a loop that is only bounded settles nothing.
     const Bound bound = fault->bound == Bound::Exact ? Bound::Exact : Bound::Open;
@@ -256,6 +260,7 @@ Finding adiabatic(const CircuitContext& context, ConductorRole role, std::option
     }
     if (isBreaker && sheet.verdict() != Verdict::Fails)
         return withStart(context, conductor, *rated, *fault, least, sheet);
+    if (sheet.verdict() == Verdict::Fails && mayBeEnded()) return sheet.cannotTell();
     return sheet.conclude(measure(least, units::squareMillimetre), measure(*size, units::squareMillimetre));
 }
 

@@ -39,6 +39,8 @@ Finding checkDisconnection(const CircuitContext& context) {
 
     const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= *required;
     const bool residualIsLatest = !byDevice && predicted->byResidual;
+    if (!residualIsLatest && !predicted->latest.isLimited() && lacksResidualRating(context, sheet))
+        return sheet.conclude();
     if (!residualIsLatest && !predicted->latest.isLimited())
         return nothingPromised(context, *rated, *fault, *required, sheet);
 
@@ -64,6 +66,7 @@ Finding checkDisconnection(const CircuitContext& context) {
         if (sheet.verdict() == Verdict::Holds) sheet.decide(Verdict::Close);
         sheet.phrase(Verdict::Close, "check.disconnection.only-residual");
     }
+    if (sheet.verdict() == Verdict::Fails && lacksResidualRating(context, sheet)) return sheet.cannotTell();
     return sheet.conclude(measure(latest, units::second), measure(*required, units::second));
 }
 

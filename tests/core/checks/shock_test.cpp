@@ -171,6 +171,25 @@ TEST(Disconnection, AResidualDeviceCountsAndInTnIsSaidToStandAlone) {
     EXPECT_EQ(electrode.find("disconnection").verdict, Verdict::Holds) << "what TT is made for";
 }
 
+// At 9 ohm flow 26 A, at which a breaker of 20 A need not operate at all (1.45 I_n; IEC 60898-1, table 7).
+TEST(Residual, ADeviceOfUnknownRatingMayEndWhatTheOthersDoNot) {
+    Fixture fixture;
+    fixture.circuit().residual = {true, {}, ResidualType::A, ResidualDelay::General};
+    fixture.reading().loopImpedance = read(ohms(9));
+    for (const char* check : {"loop", "disconnection", "adiabatic-protective"}) {
+        const Finding finding = fixture.find(check);
+        EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+        EXPECT_EQ(test::missingFields(finding), "residual.residualCurrent_mA") << check;
+    }
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Fails) << "no residual device ends that";
+    fixture.reading().loopImpedance = read(ohms(0.53));
+    for (const char* check : {"loop", "disconnection", "adiabatic-protective"})
+        EXPECT_EQ(fixture.find(check).verdict, Verdict::Holds) << check << ": the breaker does it alone";
+    fixture.circuit().residual.fitted = false;
+    fixture.reading().loopImpedance = read(ohms(9));
+    EXPECT_EQ(fixture.find("loop").verdict, Verdict::Fails);
+}
+
 TEST(ResidualTouch, TheElectrodeAndTheDeviceTogetherKeepTheTouchVoltageLow) {
     // we-g-01, we-g-02: 50 V / 30 mA = 1667 ohm; 12.74 ohm passes (loop tester manual, Kewtech KT64).
     Fixture fixture;
