@@ -140,6 +140,23 @@ TEST(Disconnection, AFuseIsCountedOnByItsPublishedPoints) {
     EXPECT_EQ(timeAt(fixture, 80).verdict, Verdict::Fails);
 }
 
+// 728 A through 0.3 ohm, above 1.2 times the short-time setting of 500 A (IEC 60947-2, from memory); a
+// release without a delay takes the 0.2 s of an instantaneous one.
+TEST(Disconnection, AReleaseSetToNoDelayStillTakesItsTime) {
+    Fixture fixture;
+    Device& device = fixture.circuit().device;
+    device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    device.shortTimeSetting = typed(amperes(500));
+    device.shortTimeDelay = typed(seconds(0));
+    fixture.reading().loopImpedance = read(ohms(0.3));
+    const Finding undelayed = fixture.find("disconnection");
+    EXPECT_EQ(undelayed.verdict, Verdict::Holds) << testing::PrintToString(undelayed);
+    ASSERT_TRUE(undelayed.result);
+    EXPECT_NEAR(undelayed.result->value, 0.2, 1e-9);
+    device.shortTimeDelay = test::above(seconds(0.1));
+    EXPECT_NE(fixture.find("disconnection").verdict, Verdict::Holds) << "no longer than what?";
+}
+
 TEST(Disconnection, TheTimeAllowedDependsOnSystemUseAndRating) {
     // IEC 60364-4-41 table 41.1 and 411.3.2.2 to 411.3.2.4: 0.4 s and 5 s in TN, 0.2 s and 1 s in TT at 230
     // V.
