@@ -101,6 +101,8 @@ constexpr std::array table{
                              "a breaker that protects these conductors against overload and breaks "
                              "this current protects them against it too"),
            ""},
+    Phrase{"check.note.least-by-uncertainty",
+           LOOPWRIGHT_PHRASE("Phrases", "if the loop is as much higher as its reading may be off"), ""},
     Phrase{"check.note.largest-fault", LOOPWRIGHT_PHRASE("Phrases", "the largest of them"), ""},
     Phrase{"check.note.three-phase-fault",
            LOOPWRIGHT_PHRASE("Phrases", "between three phases: twice that of one"), ""},

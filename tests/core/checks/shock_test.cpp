@@ -157,6 +157,28 @@ TEST(Disconnection, AReleaseSetToNoDelayStillTakesItsTime) {
     EXPECT_NE(fixture.find("disconnection").verdict, Verdict::Holds) << "no longer than what?";
 }
 
+// 0.95 x 230 V / 1.365 ohm = 160.07 A, where type B of 32 A needs 160 A (IEC 60898-1, table 7); readings of
+// loops may be off by 30 % (IEC 61557-3, from memory). 728 A of an adjustable breaker become 560 A, less than
+// the 600 A at which its release is sure to act.
+TEST(Disconnection, IsCloseWhereTheReadingMayHideThatItIsTooLate) {
+    Fixture fixture;
+    fixture.instrument().loopUncertainty = {};
+    Device& device = fixture.circuit().device;
+    device.ratedCurrent = typed(amperes(32));
+    fixture.reading().loopImpedance = read(ohms(1.365), 3);
+    EXPECT_EQ(fixture.find("disconnection").verdict, Verdict::Close)
+        << testing::PrintToString(fixture.find("disconnection"));
+    device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    device.shortTimeSetting = typed(amperes(500));
+    device.shortTimeDelay = typed(seconds(0.1), 1);
+    fixture.reading().loopImpedance = read(ohms(0.3));
+    const Finding byTime = fixture.find("disconnection");
+    EXPECT_EQ(byTime.verdict, Verdict::Close) << testing::PrintToString(byTime);
+    EXPECT_EQ(byTime.sentence.key, "check.disconnection.close-by-uncertainty");
+    fixture.reading().loopImpedance = read(ohms(0.25));
+    EXPECT_EQ(fixture.find("disconnection").verdict, Verdict::Holds);
+}
+
 TEST(Disconnection, TheTimeAllowedDependsOnSystemUseAndRating) {
     // IEC 60364-4-41 table 41.1 and 411.3.2.2 to 411.3.2.4: 0.4 s and 5 s in TN, 0.2 s and 1 s in TT at 230
     // V.
