@@ -28,7 +28,8 @@ ConductorRole protectiveRole(ProtectiveConductor conductor) {
 
 std::optional<AdiabaticFactor> factorK(const CircuitContext& context, ConductorRole role, Worksheet& sheet) {
     const Wiring& wiring = context.circuit.wiring;
-    const auto k = context.tables.adiabaticFactor(role, wiring.material, wiring.insulation);
+    const auto size = usable(role == ConductorRole::Line ? wiring.lineSize : wiring.protectiveSize);
+    const auto k = context.tables.adiabaticFactor(role, wiring.material, wiring.insulation, size);
     if (!k) {
         sheet.unpublished(context.circuit, "wiring.insulation");
         return std::nullopt;

@@ -232,9 +232,10 @@ class ReferenceTables {
                                                                     CrossSection size) const;
     /// Per kelvin at 20 degC.
     Sourced<double> temperatureCoefficient(Material material) const;
-    /// k for conductors up to 300 mm2.
+    /// k of a conductor; without a size of the smaller ones. Large ones in PVC may not become as hot.
     std::optional<Sourced<AdiabaticFactor>> adiabaticFactor(ConductorRole role, Material material,
-                                                            Insulation insulation) const;
+                                                            Insulation insulation,
+                                                            std::optional<CrossSection> size = {}) const;
     /// What k is made of, for physics::adiabaticFactor.
     std::optional<Sourced<physics::ConductorConstants>> conductorConstants(Material material) const;
     /// The heat capacity of what lies around one loaded conductor of a cable, in J/(K m): an upper figure.

@@ -108,6 +108,7 @@ struct ConductorTables {
         ConductorRole role = ConductorRole::Line;
         Material material = Material::Copper;
         Insulation insulation = Insulation::Pvc70;
+        CrossSection above, upTo; ///< of the conductor
         AdiabaticFactor k;
         Source source;
     };

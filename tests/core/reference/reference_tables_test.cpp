@@ -174,6 +174,21 @@ TEST_F(ReferenceTablesTest, ConductorsHaveResistanceFactorAndLimit) {
     EXPECT_DOUBLE_EQ(k(ConductorRole::ProtectiveConduit), 47);
 }
 
+// IEC 60364-4-43:2008, table 43A, and IEC 60364-5-54:2011, table A.54.4: above 300 mm2 PVC may reach 140
+// degC.
+TEST_F(ReferenceTablesTest, LargeConductorsInPvcMayNotBecomeAsHot) {
+    const auto k = [&](ConductorRole role, Material material, Insulation insulation, double size) {
+        return tables->adiabaticFactor(role, material, insulation, squareMillimetres(size))->value.base();
+    };
+    using enum ConductorRole;
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Pvc70, 300), 115);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Pvc70, 400), 103);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Aluminium, Insulation::Pvc70, 400), 68);
+    EXPECT_DOUBLE_EQ(k(ProtectiveInCable, Material::Copper, Insulation::Pvc70, 400), 103);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Xlpe90, 400), 143);
+    EXPECT_DOUBLE_EQ(k(ProtectiveArmour, Material::Copper, Insulation::Pvc70, 400), 51);
+}
+
 TEST_F(ReferenceTablesTest, VoltageDropPrefersASeenFigureAndKnowsCopperOnly) {
     const auto drop = tables->voltageDrop(Material::Copper, Insulation::Xlpe90, false, squareMillimetres(10));
     ASSERT_TRUE(drop);
