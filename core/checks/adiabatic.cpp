@@ -105,15 +105,27 @@ std::optional<Figure<Current>> currentAtStart(const CircuitContext& context, Con
     return toNeutral ? toNeutral : prospectiveCurrent(context, aside);
 }
 
+/// Whether the device is marked as breaking this current. One that is not marked is taken to, which is shown:
+/// whether it does is for the check of its breaking capacity to say.
+bool breaksWhatFlows(const CircuitContext& context, Current fault, Worksheet& sheet) {
+    const Entry<Current>& marked = context.circuit.device.breakingCapacity;
+    if (const auto breaks = usable(marked)) return fault <= *breaks;
+    if (!marked.isMissing()) return false;
+    sheet.show([&] {
+        return assumedTerm("I_cn", fault, units::kiloampere, {"check.note.taken-to-break", {}});
+    });
+    return true;
+}
+
 /// A device that protects a conductor against overload and breaks the prospective current is taken to protect
 /// it against short circuits as well (IEC 60364-4-43, 435.1). That is in doubt for breakers that do not limit
 /// the current, so that it is not relied on where the releases are set on site.
 bool overloadProtects(const CircuitContext& context, Current rated, Current fault, Worksheet& sheet) {
-    const auto breaks = usable(context.circuit.device.breakingCapacity);
-    if (context.family->adjustable || !breaks || fault > *breaks) return false;
+    if (context.family->adjustable) return false;
     Worksheet aside(phrasing<"adiabatic-line">, context, {RecordKind::Circuit, context.circuit.id});
     const auto capacity = wiringCapacity(context, context, aside);
     if (!capacity || rated * legShare(context.rules, context.circuit) > *capacity) return false;
+    if (!breaksWhatFlows(context, fault, sheet)) return false;
     sheet.show([&] {
         return computedTerm("I_z", *capacity, units::ampere, {"check.note.overload-protects", {}});
     });
@@ -126,10 +138,9 @@ bool isPublishedAsEnough(const CircuitContext& context, const Conductor& conduct
     const bool isCovered = context.circuit.wiring.material == Material::Copper &&
                            (conductor.role == ConductorRole::ProtectiveInCable ||
                             conductor.role == ConductorRole::ProtectiveSeparate);
-    const auto breaks = usable(context.circuit.device.breakingCapacity);
-    if (!isCovered || !breaks || fault > *breaks) return false;
+    if (!isCovered) return false;
     const auto least = context.tables.leastProtective(*context.family, rated, fault);
-    if (!least || conductor.size < least->value) return false;
+    if (!least || conductor.size < least->value || !breaksWhatFlows(context, fault, sheet)) return false;
     sheet.show([&] {
         return assumedTerm("S_p", least->value, units::squareMillimetre, {"check.note.least-protective", {}},
                            least->source);

@@ -103,6 +103,10 @@ constexpr std::array table{
            ""},
     Phrase{"check.note.least-by-uncertainty",
            LOOPWRIGHT_PHRASE("Phrases", "if the loop is as much higher as its reading may be off"), ""},
+    Phrase{
+        "check.note.taken-to-break",
+        LOOPWRIGHT_PHRASE("Phrases", "not marked: taken to break this current, which is judged on its own"),
+        ""},
     Phrase{"check.note.largest-fault", LOOPWRIGHT_PHRASE("Phrases", "the largest of them"), ""},
     Phrase{"check.note.three-phase-fault",
            LOOPWRIGHT_PHRASE("Phrases", "between three phases: twice that of one"), ""},

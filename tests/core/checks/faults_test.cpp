@@ -206,7 +206,10 @@ TEST(Adiabatic, ABreakerLetsInItsTimeOrItsClassWhicheverIsLess) {
     fixture.circuit().device.breakingCapacity = {};
     EXPECT_NEAR(fixture.find("adiabatic-line").result->value, byTime, 1e-9)
         << "no class without a marked capacity";
-    EXPECT_EQ(test::missingFields(fixture.find("adiabatic-line")), "device.breakingCapacity_kA");
+    EXPECT_TRUE(fixture.find("adiabatic-line").working->restsOnAssumption) << "that it breaks what may flow";
+    fixture.wiring().method = InstallationMethod::Unknown;
+    EXPECT_EQ(test::missingFields(fixture.find("adiabatic-line")), "device.breakingCapacity_kA")
+        << "and whether it protects against overload is not known";
 }
 
 TEST(Adiabatic, WithoutAnEndToTheFaultThereIsNoSize) {

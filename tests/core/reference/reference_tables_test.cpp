@@ -208,6 +208,13 @@ TEST_F(ReferenceTablesTest, EnergyIsThatOfTheNextCapacityUp) {
     EXPECT_DOUBLE_EQ(tables->letThrough(b, amperes(16), amperes(5000))->value.base(), 35000);
     EXPECT_DOUBLE_EQ(tables->letThrough(b, amperes(40), amperes(6000))->value.base(), 54000);
     EXPECT_FALSE(tables->letThrough(b, amperes(63), amperes(6000)));
+    // Minimum sizes behind breakers of class 3 (a published site guide, from memory).
+    EXPECT_EQ(tables->leastProtective(b, amperes(16), amperes(3000))->value, squareMillimetres(1));
+    EXPECT_EQ(tables->leastProtective(b, amperes(32), amperes(3001))->value, squareMillimetres(2.5));
+    EXPECT_EQ(tables->leastProtective(family("61009-C"), amperes(10), amperes(1500))->value,
+              squareMillimetres(1.5));
+    EXPECT_FALSE(tables->leastProtective(b, amperes(50), amperes(1000)));
+    EXPECT_FALSE(tables->leastProtective(b, amperes(16), amperes(6001)));
     EXPECT_FALSE(tables->letThrough(b, amperes(16), amperes(25000)));
     EXPECT_FALSE(tables->letThrough(family("3871-B"), amperes(16), amperes(3000)));
 }
