@@ -110,7 +110,7 @@ std::optional<Figure<Current>> currentAtStart(const CircuitContext& context, Con
 bool breaksWhatFlows(const CircuitContext& context, Current fault, Worksheet& sheet) {
     const Entry<Current>& marked = context.circuit.device.breakingCapacity;
     if (const auto breaks = usable(marked)) return fault <= *breaks;
-    if (!marked.isMissing()) return false;
+    if (!marked.isMissing() || !isUsable(fault)) return false;
     sheet.show([&] {
         return assumedTerm("I_cn", fault, units::kiloampere, {"check.note.taken-to-break", {}});
     });
@@ -206,7 +206,8 @@ Finding withStart(const CircuitContext& context, const Conductor& conductor, Cur
     // Through an electrode as little flows at the start as at the end.
     const bool throughElectrode = conductor.role != ConductorRole::Line && context.earthing == Earthing::Tt;
     if (throughElectrode) return conclude(leastAtEnd);
-    const auto start = currentAtStart(context, conductor.role);
+    auto start = currentAtStart(context, conductor.role);
+    if (start && !isUsable(start->value)) start.reset();
     const bool isKnown = start && (start->bound == Bound::Exact || start->bound == Bound::OrLess);
     if (!isKnown) showUnknownStart(context, conductor, rated, start ? start->value : atEnd.value, sheet);
     if (!start || start->value <= atEnd.value) return conclude(leastAtEnd);

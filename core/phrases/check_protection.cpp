@@ -79,12 +79,13 @@ constexpr std::array table{
                              "through no more than {1} bears. Ask its maker."),
            "current, size"},
     Phrase{"check.adiabatic.overload-protects",
-           LOOPWRIGHT_PHRASE("Phrases", "A breaker that protects line conductors of {1} against overload and "
-                                        "breaks the fault current protects them against it too."),
+           LOOPWRIGHT_PHRASE("Phrases", "A fault at the end of the circuit needs at most {0}. A breaker that "
+                                        "protects line conductors of {1} against overload, and breaks what "
+                                        "flows at the start, protects them there too."),
            "size, size"},
     Phrase{"check.adiabatic.published-as-enough",
-           LOOPWRIGHT_PHRASE("Phrases", "A protective conductor of {1} is as large as is published for this "
-                                        "breaker and fault current."),
+           LOOPWRIGHT_PHRASE("Phrases", "A fault at the end of the circuit needs at most {0}. For one at the "
+                                        "start, {1} is published as enough behind this breaker."),
            "size, size"},
     // Conductors at the intake
     Phrase{"check.earthing-conductor.name", LOOPWRIGHT_PHRASE("Phrases", "Earthing conductor"), ""},
