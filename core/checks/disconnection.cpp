@@ -54,10 +54,10 @@ Finding checkDisconnection(const CircuitContext& context) {
 
     const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= *required;
     const bool residualIsLatest = !byDevice && predicted->byResidual;
-    if (!residualIsLatest && !predicted->latest.isLimited() && lacksResidualRating(context, sheet))
-        return sheet.conclude();
-    if (!residualIsLatest && !predicted->latest.isLimited())
+    if (!residualIsLatest && !predicted->latest.isLimited()) {
+        if (lacksResidualRating(context, sheet)) return sheet.conclude();
         return nothingPromised(context, *rated, *fault, *required, sheet);
+    }
 
     const auto needed =
         byDevice ? context.tables.operatingCurrent(*context.family, *rated, *required) : std::nullopt;
