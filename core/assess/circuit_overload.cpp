@@ -15,7 +15,8 @@ namespace {
 std::optional<JouleIntegral> withstandOf(const CircuitContext& context) {
     const Wiring& wiring = context.circuit.wiring;
     const auto size = usable(wiring.lineSize);
-    const auto k = context.tables.adiabaticFactor(ConductorRole::Line, wiring.material, wiring.insulation);
+    const auto k =
+        context.tables.adiabaticFactor(ConductorRole::Line, wiring.material, wiring.insulation, size);
     if (!size || !k) return std::nullopt;
     return physics::withstand(k->value, *size * usable(wiring.parallelConductors).value_or(1));
 }

@@ -10,7 +10,7 @@ Finding checkBoardWithstand(const BoardContext& context) {
     Worksheet sheet(phrasing<"board-withstand">, context, {RecordKind::Board, context.board.id});
     sheet.formula("I_pf ≤ I_cc");
     sheet.clause("breaking-capacity");
-    const auto current = prospectiveCurrent(context, sheet);
+    const auto current = prospectiveCurrent(context, sheet, "I_pf", usable(context.board.withstandCurrent));
     const auto withstand =
         sheet.figure("I_cc", context.board, context.board.withstandCurrent, "withstandCurrent_kA");
     if (!current || !withstand) return sheet.conclude();

@@ -12,7 +12,7 @@ std::optional<Figure<Current>> prospective(const CircuitContext& context, Worksh
     if (context.reading && context.reading->prospectiveFaultCurrent.hasFigure())
         return sheet.figure("I_pf", context.reading, &CircuitReading::prospectiveFaultCurrent,
                             "prospectiveFaultCurrent_kA");
-    return prospectiveCurrent(context, sheet);
+    return prospectiveCurrent(context, sheet, "I_pf", usable(context.circuit.device.breakingCapacity));
 }
 
 /// What is marked on the device. Where nobody recorded it, the least of its family, which it may well exceed.

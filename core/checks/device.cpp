@@ -44,8 +44,9 @@ physics::BreakerSettings settingsOf(const Device& device, Current rated) {
     if (const auto delay = usable(device.thermalDelay))
         settings.overloadTime = {settings.overload * delayStatedAt, *delay};
     const auto shortTime = usable(device.shortTimeSetting);
-    if (shortTime && device.shortTimeDelay.hasFigure())
-        settings.shortTime = {*shortTime, device.shortTimeDelay.value};
+    const auto delay = device.shortTimeDelay.exact();
+    const bool isWithoutDelay = delay == Time();
+    if (shortTime && delay && (isWithoutDelay || isUsable(*delay))) settings.shortTime = {*shortTime, *delay};
     settings.instantaneous = usable(device.instantaneousSetting);
     return settings;
 }

@@ -21,6 +21,21 @@ Finding nothingPromised(const CircuitContext& context, Current rated, const Figu
     return sheet.conclude(measure(fault, units::ampere), measure(required, units::second));
 }
 
+/// The current if the loop is as much higher as its reading may be off.
+Current leastCurrent(const Figure<Current>& fault) {
+    return fault.uncertainty ? fault.value / (1 + fault.uncertainty->share) : fault.value;
+}
+
+/// Whether that current might no longer be cut off in time. Times are published in steps, so that one which
+/// is met with much to spare may be missed at little less current.
+bool mayBeTooLate(const CircuitContext& context, Current rated, const Figure<Current>& fault, Time required) {
+    Worksheet aside(phrasing<"disconnection">, context, {RecordKind::Circuit, context.circuit.id});
+    const auto predicted = predictedDisconnection(context, rated, leastCurrent(fault), aside);
+    if (!predicted) return false;
+    const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= required;
+    return !byDevice && !(predicted->byResidual && predicted->byResidual->value <= required);
+}
+
 } // namespace
 
 /// t ≤ t_max at the measured loop, by the latest that a sound device operates (IEC 60364-4-41, 411.3.2).
@@ -39,8 +54,10 @@ Finding checkDisconnection(const CircuitContext& context) {
 
     const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= *required;
     const bool residualIsLatest = !byDevice && predicted->byResidual;
-    if (!residualIsLatest && !predicted->latest.isLimited())
+    if (!residualIsLatest && !predicted->latest.isLimited()) {
+        if (lacksResidualRating(context, sheet)) return sheet.conclude();
         return nothingPromised(context, *rated, *fault, *required, sheet);
+    }
 
     const auto needed =
         byDevice ? context.tables.operatingCurrent(*context.family, *rated, *required) : std::nullopt;
@@ -59,11 +76,20 @@ Finding checkDisconnection(const CircuitContext& context) {
     }
     sheet.compare(Relation::AtMost, "t", Figure<Time>{latest, reversed(fault->bound)},
                   Figure<Time>{*required}, units::second);
+    if (sheet.verdict() == Verdict::Holds && mayBeTooLate(context, *rated, *fault, *required)) {
+        sheet.show([&] {
+            return computedTerm("I_f,u", leastCurrent(*fault), units::ampere,
+                                {"check.note.least-by-uncertainty", {}});
+        });
+        sheet.decide(Verdict::Close);
+        sheet.phrase(Verdict::Close, "check.disconnection.close-by-uncertainty");
+    }
     const bool tt = context.earthing == Earthing::Tt;
     if (residualIsLatest && !tt) {
         if (sheet.verdict() == Verdict::Holds) sheet.decide(Verdict::Close);
         sheet.phrase(Verdict::Close, "check.disconnection.only-residual");
     }
+    if (sheet.verdict() == Verdict::Fails && lacksResidualRating(context, sheet)) return sheet.cannotTell();
     return sheet.conclude(measure(latest, units::second), measure(*required, units::second));
 }
 

@@ -128,6 +128,7 @@ Finding checkLoop(const CircuitContext& context) {
     } else {
         sheet.compare(Relation::AtMost, row->symbol, row->result, Figure<Resistance>{row->limit}, units::ohm);
     }
+    if (sheet.verdict() == Verdict::Fails && lacksResidualRating(context, sheet)) return sheet.cannotTell();
     return sheet.conclude(measure(row->result, units::ohm), measure(row->limit, units::ohm));
 }
 

@@ -70,12 +70,27 @@ std::optional<Figure<Current>> betweenPhases(const std::optional<Figure<Current>
     return rising(current, *ofOne);
 }
 
+/// Whether nothing was read that tells of a fault between live conductors.
+template <class Record>
+bool tellsEarthAlone(const Record& record) {
+    const auto isRead = [](const auto& entry) { return entry.hasFigure() && isUsable(entry.value); };
+    return !isRead(record.prospectiveFaultCurrent) && !isRead(record.neutralLoopImpedance);
+}
+
+/// Whether the loops to earth and to neutral are the same conductors from the source to here. So they are
+/// where one conductor serves as both (TN-C-S), up to the intake and to a board that no circuit feeds; behind
+/// a feeder protective and neutral conductor run apart.
+bool isOneLoop(const BoardContext& context, bool isAtIntake) {
+    return context.earthing == Earthing::TnCS && isAtIntake;
+}
+
 /// What was read at one place and what follows from it. A loop through an electrode says nothing about a
-/// fault between live conductors, and the current through it is the smallest of all.
+/// fault between live conductors, and the current through it is the smallest of all. One through a protective
+/// conductor of its own says only that no less flows between line and neutral.
 template <class Record>
 std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record* record,
-                                       const LoopToEarth<Record>& loop, Phases phases, Worksheet& sheet,
-                                       std::string_view symbol) {
+                                       const LoopToEarth<Record>& loop, Phases phases, bool isAtIntake,
+                                       Worksheet& sheet, std::string_view symbol) {
     if (!record) return std::nullopt;
     Largest largest;
     largest.offer(
@@ -99,23 +114,16 @@ std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record
     largest.offer(neutralFault);
     if (phases == Phases::Three)
         largest.offer(betweenPhases(neutralFault ? neutralFault : earthFault, sheet));
-    const auto found = largest.found();
+    auto found = largest.found();
+    if (found && tellsEarthAlone(*record) && !isOneLoop(context, isAtIntake)) {
+        found->bound = combined(found->bound, Bound::OrMore);
+        sheet.leansOn(*record, "prospectiveFaultCurrent_kA");
+    }
     if (largest.count() > 1)
         sheet.show([&] {
             return computedTerm(symbol, found->value, units::kiloampere, {"check.note.largest-fault", {}});
         });
     return found;
-}
-
-/// The line conductor of one circuit from end to end at 20 degC; nothing where what it is made of is not
-/// known.
-std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
-    const Wiring& wiring = circuit.wiring;
-    const auto size = usable(wiring.lineSize);
-    const auto length = usable(wiring.length);
-    const auto each = size ? tables.conductorResistance(wiring.material, *size) : std::nullopt;
-    if (!each || !length) return std::nullopt;
-    return each->value * *length / usable(wiring.parallelConductors).value_or(1);
 }
 
 /// What is left of the supply's current at the board. A circuit whose wiring is not known takes nothing off.
@@ -143,19 +151,34 @@ Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>
 
 } // namespace
 
+std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
+    const Wiring& wiring = circuit.wiring;
+    const auto size = usable(wiring.lineSize);
+    const auto length = usable(wiring.length);
+    const auto each = size ? tables.conductorResistance(wiring.material, *size) : std::nullopt;
+    if (!each || !length) return std::nullopt;
+    return each->value * *length / usable(wiring.parallelConductors).value_or(1);
+}
+
 std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, Worksheet& sheet,
-                                                  std::string_view symbol) {
+                                                  std::string_view symbol, std::optional<Current> limit) {
     const BoardReading* reading = context.boardReading;
-    if (const auto here = atPlace(context, reading, boardLoop, context.board.phases, sheet, symbol))
-        return here;
+    const auto here =
+        atPlace(context, reading, boardLoop, context.board.phases, context.feeders.empty(), sheet, symbol);
+    const bool isLowerBound = here && tellsEarthAlone(*reading) && here->bound == Bound::OrMore;
+    const bool decides = here && (!isLowerBound || (limit && here->value > *limit));
+    if (decides || (here && (!context.supplyReading || tellsEarthAlone(*context.supplyReading)))) return here;
     const Phases supplied = context.supply ? context.supply->phases : Phases::Three;
-    if (auto found = atPlace(context, context.supplyReading, supplyLoop, supplied, sheet, symbol)) {
+    if (auto found = atPlace(context, context.supplyReading, supplyLoop, supplied, true, sheet, symbol)) {
         if (context.feeders.empty()) return found;
         found = behindFeeders(context, *found, symbol, sheet);
         found->bound = combined(found->bound, Bound::OrLess);
-        sheet.leansOn(RecordKind::BoardReading, reading ? reading->id : Id{}, "prospectiveFaultCurrent_kA");
+        if (!here)
+            sheet.leansOn(RecordKind::BoardReading, reading ? reading->id : Id{},
+                          "prospectiveFaultCurrent_kA");
         return found;
     }
+    if (here) return here;
     return sheet.figure(symbol, reading, &BoardReading::prospectiveFaultCurrent,
                         "prospectiveFaultCurrent_kA");
 }

@@ -38,6 +38,16 @@ std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sh
     return std::nullopt;
 }
 
+bool lacksResidualRating(const CircuitContext& context, Worksheet& sheet) {
+    bool isLacking = false;
+    forEachResidual(context, [&](const ResidualInPath& path) {
+        if (usable(path.device->residualCurrent)) return;
+        isLacking = true;
+        sheet.lacks(path.kind, path.owner, "residual.residualCurrent_mA");
+    });
+    return isLacking;
+}
+
 std::optional<Sourced<Time>> residualLatest(const ReferenceTables& tables, ResidualDelay delay, Current rated,
                                             Current fault) {
     for (const double multiple : testedMultiples) {

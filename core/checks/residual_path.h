@@ -50,6 +50,10 @@ std::optional<ResidualInPath> nextResidualUpstream(const CircuitContext& context
 /// I_delta_n of a device in the path. Noted as missing where it is not recorded.
 std::optional<Current> residualCurrent(const ResidualInPath& path, Worksheet& sheet);
 
+/// Where a residual current device is fitted whose rating nobody recorded, so that it may end what the
+/// devices that are known do not: notes its rating as missing and returns whether there is one.
+bool lacksResidualRating(const CircuitContext& context, Worksheet& sheet);
+
 /// The latest a residual current device operates at this fault current: the published limit for the largest
 /// tested multiple of its rated residual current that the fault reaches. Nothing below that current itself.
 std::optional<Sourced<Time>> residualLatest(const ReferenceTables& tables, ResidualDelay delay, Current rated,

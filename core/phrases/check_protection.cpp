@@ -73,6 +73,20 @@ constexpr std::array table{
                                         "equation cannot tell whether the conductor bears it. Lower the "
                                         "loop, or ask the maker of the cable."),
            "time, time"},
+    Phrase{"check.adiabatic.let-through-unknown",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "At a fault current of {0} nothing published says that the device lets "
+                             "through no more than {1} bears. Ask its maker."),
+           "current, size"},
+    Phrase{"check.adiabatic.overload-protects",
+           LOOPWRIGHT_PHRASE("Phrases", "A fault at the end of the circuit needs at most {0}. A breaker that "
+                                        "protects line conductors of {1} against overload, and breaks what "
+                                        "flows at the start, protects them there too."),
+           "size, size"},
+    Phrase{"check.adiabatic.published-as-enough",
+           LOOPWRIGHT_PHRASE("Phrases", "A fault at the end of the circuit needs at most {0}. For one at the "
+                                        "start, {1} is published as enough behind this breaker."),
+           "size, size"},
     // Conductors at the intake
     Phrase{"check.earthing-conductor.name", LOOPWRIGHT_PHRASE("Phrases", "Earthing conductor"), ""},
     Phrase{"check.earthing-conductor.holds",

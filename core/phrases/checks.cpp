@@ -132,6 +132,11 @@ constexpr std::array table{
                              "A fault is cut off within {0}, but hardly more than the {3} that this "
                              "needs can flow: {2}."),
            "time, time, current, current"},
+    Phrase{"check.disconnection.close-by-uncertainty",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "A fault is cut off within {0}; {1} is allowed. If the loop is as much "
+                             "higher as its reading may be off, it may last longer."),
+           "time, time"},
     Phrase{"check.disconnection.fails",
            LOOPWRIGHT_PHRASE("Phrases",
                              "A fault may last {0}; {1} is allowed. Lower the loop, or change the device."),

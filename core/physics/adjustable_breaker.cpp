@@ -48,8 +48,10 @@ DeviceTimes breakerTimes(const BreakerSettings& settings, const BreakerSpreads& 
     }
     if (const auto& set = settings.shortTime) {
         promises.notBefore(set->current * spreads.shortTimeCurrent.low, spreads.instantaneousTime);
+        const bool isWithoutDelay = set->time == Time();
         promises.operatedBy(set->current * spreads.shortTimeCurrent.high,
-                            set->time * spreads.shortTimeDelay.high);
+                            isWithoutDelay ? spreads.instantaneousTime
+                                           : set->time * spreads.shortTimeDelay.high);
     }
     if (const auto& set = settings.instantaneous) {
         promises.notBefore(*set * spreads.instantaneous.low, spreads.instantaneousTime);

@@ -12,8 +12,9 @@ namespace loopwright::physics {
 struct BreakerSettings {
     Current overload; ///< I_r
     std::optional<TimeCurrent>
-        overloadTime;                     ///< t_r, and the current (a multiple of I_r) that it is stated at
-    std::optional<TimeCurrent> shortTime; ///< I_sd and its delay t_sd
+        overloadTime; ///< t_r, and the current (a multiple of I_r) that it is stated at
+    std::optional<TimeCurrent>
+        shortTime; ///< I_sd and its delay t_sd; a delay of 0 leaves the time of an instantaneous release
     std::optional<Current> instantaneous; ///< I_i
 };
 

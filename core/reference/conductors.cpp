@@ -3,7 +3,9 @@
 #include "core/reference/tables.h"
 
 #include <algorithm>
+#include <charconv>
 #include <fmt/format.h>
+#include <limits>
 
 // Conductors: resistance, temperature coefficient, k, temperature limit, voltage drop.
 namespace loopwright {
@@ -110,17 +112,33 @@ constexpr std::array roles{
               "steel conduit, ducting or trunking used as protective conductor", true},
 };
 
+/// The sizes that a row of adiabatic_k.csv holds for.
+struct SizeRange {
+    CrossSection above;
+    CrossSection upTo{std::numeric_limits<double>::infinity()};
+};
+std::optional<SizeRange> sizeRange(std::string_view condition) {
+    if (condition == "any") return SizeRange{};
+    const bool isUpTo = condition.starts_with("<=");
+    if (!isUpTo && !condition.starts_with(">")) return std::nullopt;
+    condition.remove_prefix(isUpTo ? 2 : 1);
+    double size = 0;
+    const auto read = std::from_chars(condition.data(), condition.data() + condition.size(), size);
+    if (read.ec != std::errc()) return std::nullopt;
+    return isUpTo ? SizeRange{{}, squareMillimetres(size)} : SizeRange{squareMillimetres(size)};
+}
+
 void readFactor(ConductorTables& tables, const csv::Row& row) {
     const auto named = std::ranges::find(roles, row.text("conductor_role"), &NamedRole::words);
-    const auto size = row.text("size_condition");
-    if (named == roles.end() || (size != "any" && size != "<=300 mm2")) return;
+    const auto sizes = sizeRange(row.text("size_condition"));
+    if (named == roles.end() || !sizes) return;
     const bool steel = row.text("material") == "steel";
     const auto material = materialOf(row.text("material"));
     if (steel != named->steel || (!steel && !material)) return;
     for (const Insulation insulation : insulations)
         if (isInsulation(row.text("insulation"), insulation))
             tables.factors.push_back(
-                {named->role, material.value_or(Material::Copper), insulation,
+                {named->role, material.value_or(Material::Copper), insulation, sizes->above, sizes->upTo,
                  AdiabaticFactor(row.number("k_A_s05_per_mm2")),
                  csv::sourceOf(row, "basis",
                                fmt::format("{}, table {}", row.text("standard"), row.text("table")))});
@@ -215,10 +233,15 @@ Sourced<double> ReferenceTables::temperatureCoefficient(Material material) const
 }
 
 std::optional<Sourced<AdiabaticFactor>>
-ReferenceTables::adiabaticFactor(ConductorRole role, Material material, Insulation insulation) const {
+ReferenceTables::adiabaticFactor(ConductorRole role, Material material, Insulation insulation,
+                                 std::optional<CrossSection> size) const {
+    const auto holdsFor = [&](const auto& row) {
+        return size ? row.above < *size && *size <= row.upTo : row.above == CrossSection();
+    };
     const bool steel = std::ranges::find(roles, role, &NamedRole::role)->steel;
     for (const auto& row : tables_->conductors.factors)
-        if (row.role == role && (steel || row.material == material) && row.insulation == insulation)
+        if (row.role == role && (steel || row.material == material) && row.insulation == insulation &&
+            holdsFor(row))
             return Sourced<AdiabaticFactor>{row.k, row.source};
     return std::nullopt;
 }

@@ -250,6 +250,26 @@ void readEnergies(DeviceTables& tables) {
     });
 }
 
+void readLeastProtective(DeviceTables& tables) {
+    constexpr std::array columns{"standard",           "type",     "In_over_A", "In_upto_A",
+                                 "prospective_upto_A", "size_mm2", "source",    "confidence"};
+    csv::read("least_protective.csv", columns, [&](const csv::Row& row) {
+        LeastProtectiveRow least;
+        least.above = amperes(row.number("In_over_A"));
+        least.upTo = amperes(row.number("In_upto_A"));
+        least.prospective = amperes(row.number("prospective_upto_A"));
+        least.size = squareMillimetres(row.number("size_mm2"));
+        least.source = csv::sourceOf(row, "confidence");
+        const auto standard = row.text("standard"), type = row.text("type");
+        forFamilies(
+            tables,
+            [&](const DeviceFamily& family) {
+                return family.energyStandard == standard && family.tripType == type;
+            },
+            [&](DeviceData& data, const DeviceFamily&) { data.leastProtective.push_back(least); });
+    });
+}
+
 /// Preferred ratings, of which not every one stands in the tables of loops.
 void readPreferredRatings(DeviceTables& tables) {
     constexpr std::array columns{"standard", "parameter", "value", "source", "confidence"};
@@ -272,6 +292,7 @@ void sortData(DeviceData& data) {
         data.points, {}, [](const FusePoint& point) { return std::pair(point.rated, point.point.current); });
     std::ranges::sort(data.gates, {}, &GateRow::rated);
     std::ranges::sort(data.energies, {}, &EnergyRow::capacity);
+    std::ranges::sort(data.leastProtective, {}, &LeastProtectiveRow::prospective);
 }
 
 } // namespace
@@ -288,6 +309,7 @@ DeviceTables DeviceTables::read() {
     readGates(tables);
     readBreakingCapacities(tables);
     readEnergies(tables);
+    readLeastProtective(tables);
     readPreferredRatings(tables);
     std::ranges::for_each(tables.data, sortData);
     return tables;
@@ -322,6 +344,14 @@ std::optional<Sourced<JouleIntegral>> ReferenceTables::letThrough(const DeviceFa
     for (const EnergyRow& row : tables_->devices.of(family).energies)
         if (row.above < rated && rated <= row.upTo && breakingCapacity <= row.capacity)
             return Sourced<JouleIntegral>{row.energy, row.source};
+    return std::nullopt;
+}
+
+std::optional<Sourced<CrossSection>> ReferenceTables::leastProtective(const DeviceFamily& family,
+                                                                      Current rated, Current fault) const {
+    for (const LeastProtectiveRow& row : tables_->devices.of(family).leastProtective)
+        if (row.above < rated && rated <= row.upTo && fault <= row.prospective)
+            return Sourced<CrossSection>{row.size, row.source};
     return std::nullopt;
 }
 

@@ -172,6 +172,10 @@ class ReferenceTables {
     /// Largest energy that a breaker of this type, rating and class 3 lets through (energy_let_through.csv).
     std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated,
                                                      Current breakingCapacity) const;
+    /// The least protective conductor of copper, as a core of its cable, that is published as enough behind a
+    /// breaker of class 3 where an earth fault drives up to `fault` (least_protective.csv).
+    std::optional<Sourced<CrossSection>> leastProtective(const DeviceFamily& family, Current rated,
+                                                         Current fault) const;
     /// What to assume for a device whose breaking capacity is not marked (breaking_capacity.csv); the
     /// smallest of its family.
     std::optional<Sourced<Current>> leastBreakingCapacity(const DeviceFamily& family) const;
@@ -234,9 +238,10 @@ class ReferenceTables {
                                                                     CrossSection size) const;
     /// Per kelvin at 20 degC.
     Sourced<double> temperatureCoefficient(Material material) const;
-    /// k for conductors up to 300 mm2.
+    /// k of a conductor; without a size of the smaller ones. Large ones in PVC may not become as hot.
     std::optional<Sourced<AdiabaticFactor>> adiabaticFactor(ConductorRole role, Material material,
-                                                            Insulation insulation) const;
+                                                            Insulation insulation,
+                                                            std::optional<CrossSection> size = {}) const;
     /// What k is made of, for physics::adiabaticFactor.
     std::optional<Sourced<physics::ConductorConstants>> conductorConstants(Material material) const;
     /// The heat capacity of what lies around one loaded conductor of a cable, in J/(K m): an upper figure.

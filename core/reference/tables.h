@@ -67,14 +67,23 @@ struct EnergyRow {
     Source source;
 };
 
+/// A size that is published as enough behind breakers of some ratings.
+struct LeastProtectiveRow {
+    Current above, upTo; ///< of the rating
+    Current prospective; ///< up to this fault current
+    CrossSection size;
+    Source source;
+};
+
 /// Everything that the tables hold about one family.
 struct DeviceData {
     std::vector<LoopRow> loops; ///< by rating, time; editions as in the file
     std::vector<TripRow> trips;
     std::vector<FusePoint> points; ///< by rating; the best source of each time only
     std::vector<FusingRow> fusing;
-    std::vector<GateRow> gates;      ///< by rating
-    std::vector<EnergyRow> energies; ///< by capacity
+    std::vector<GateRow> gates;                      ///< by rating
+    std::vector<EnergyRow> energies;                 ///< by capacity
+    std::vector<LeastProtectiveRow> leastProtective; ///< by prospective current
     std::optional<Sourced<Current>> leastBreaking;
     std::vector<Current> ratings;
 };
@@ -99,6 +108,7 @@ struct ConductorTables {
         ConductorRole role = ConductorRole::Line;
         Material material = Material::Copper;
         Insulation insulation = Insulation::Pvc70;
+        CrossSection above, upTo; ///< of the conductor
         AdiabaticFactor k;
         Source source;
     };

@@ -9,7 +9,7 @@ using test::Fixture;
 using test::read;
 using test::typed;
 
-/// A circuit whose figures are all exact, so that every verdict is told.
+/// A circuit whose figures are all exact, so that every verdict is told but that on a breaker's energy.
 Fixture anyExact() {
     Fixture fixture;
     Circuit& circuit = fixture.circuit();
@@ -33,7 +33,6 @@ double anyBetween(int low, int high) {
 }
 
 void expectNoBetter(const Finding& less, const Finding& more) {
-    RC_ASSERT(less.verdict != Verdict::CannotTell);
     if (more.verdict > less.verdict)
         RC_FAIL("less: " + testing::PrintToString(less) + "more: " + testing::PrintToString(more));
 }
@@ -44,6 +43,7 @@ RC_GTEST_PROP(Direction, AHigherLoopIsNeverBetter, ()) {
     for (const char* check : {"loop", "disconnection"}) {
         fixture.reading().loopImpedance = read(ohms(low));
         const Finding less = fixture.find(check);
+        RC_ASSERT(less.verdict != Verdict::CannotTell);
         fixture.reading().loopImpedance = read(ohms(high));
         expectNoBetter(less, fixture.find(check));
     }

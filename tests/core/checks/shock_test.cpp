@@ -140,6 +140,45 @@ TEST(Disconnection, AFuseIsCountedOnByItsPublishedPoints) {
     EXPECT_EQ(timeAt(fixture, 80).verdict, Verdict::Fails);
 }
 
+// 728 A through 0.3 ohm, above 1.2 times the short-time setting of 500 A (IEC 60947-2, from memory); a
+// release without a delay takes the 0.2 s of an instantaneous one.
+TEST(Disconnection, AReleaseSetToNoDelayStillTakesItsTime) {
+    Fixture fixture;
+    Device& device = fixture.circuit().device;
+    device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    device.shortTimeSetting = typed(amperes(500));
+    device.shortTimeDelay = typed(seconds(0));
+    fixture.reading().loopImpedance = read(ohms(0.3));
+    const Finding undelayed = fixture.find("disconnection");
+    EXPECT_EQ(undelayed.verdict, Verdict::Holds) << testing::PrintToString(undelayed);
+    ASSERT_TRUE(undelayed.result);
+    EXPECT_NEAR(undelayed.result->value, 0.2, 1e-9);
+    device.shortTimeDelay = test::above(seconds(0.1));
+    EXPECT_NE(fixture.find("disconnection").verdict, Verdict::Holds) << "no longer than what?";
+}
+
+// 0.95 x 230 V / 1.365 ohm = 160.07 A, where type B of 32 A needs 160 A (IEC 60898-1, table 7); readings of
+// loops may be off by 30 % (IEC 61557-3, from memory). 728 A of an adjustable breaker become 560 A, less than
+// the 600 A at which its release is sure to act.
+TEST(Disconnection, IsCloseWhereTheReadingMayHideThatItIsTooLate) {
+    Fixture fixture;
+    fixture.instrument().loopUncertainty = {};
+    Device& device = fixture.circuit().device;
+    device.ratedCurrent = typed(amperes(32));
+    fixture.reading().loopImpedance = read(ohms(1.365), 3);
+    EXPECT_EQ(fixture.find("disconnection").verdict, Verdict::Close)
+        << testing::PrintToString(fixture.find("disconnection"));
+    device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    device.shortTimeSetting = typed(amperes(500));
+    device.shortTimeDelay = typed(seconds(0.1), 1);
+    fixture.reading().loopImpedance = read(ohms(0.3));
+    const Finding byTime = fixture.find("disconnection");
+    EXPECT_EQ(byTime.verdict, Verdict::Close) << testing::PrintToString(byTime);
+    EXPECT_EQ(byTime.sentence.key, "check.disconnection.close-by-uncertainty");
+    fixture.reading().loopImpedance = read(ohms(0.25));
+    EXPECT_EQ(fixture.find("disconnection").verdict, Verdict::Holds);
+}
+
 TEST(Disconnection, TheTimeAllowedDependsOnSystemUseAndRating) {
     // IEC 60364-4-41 table 41.1 and 411.3.2.2 to 411.3.2.4: 0.4 s and 5 s in TN, 0.2 s and 1 s in TT at 230
     // V.
@@ -169,6 +208,25 @@ TEST(Disconnection, AResidualDeviceCountsAndInTnIsSaidToStandAlone) {
     Fixture electrode;
     electrode.makeTt();
     EXPECT_EQ(electrode.find("disconnection").verdict, Verdict::Holds) << "what TT is made for";
+}
+
+// At 9 ohm flow 26 A, at which a breaker of 20 A need not operate at all (1.45 I_n; IEC 60898-1, table 7).
+TEST(Residual, ADeviceOfUnknownRatingMayEndWhatTheOthersDoNot) {
+    Fixture fixture;
+    fixture.circuit().residual = {true, {}, ResidualType::A, ResidualDelay::General};
+    fixture.reading().loopImpedance = read(ohms(9));
+    for (const char* check : {"loop", "disconnection", "adiabatic-protective"}) {
+        const Finding finding = fixture.find(check);
+        EXPECT_EQ(finding.verdict, Verdict::CannotTell) << testing::PrintToString(finding);
+        EXPECT_EQ(test::missingFields(finding), "residual.residualCurrent_mA") << check;
+    }
+    EXPECT_EQ(fixture.find("adiabatic-line").verdict, Verdict::Fails) << "no residual device ends that";
+    fixture.reading().loopImpedance = read(ohms(0.53));
+    for (const char* check : {"loop", "disconnection", "adiabatic-protective"})
+        EXPECT_EQ(fixture.find(check).verdict, Verdict::Holds) << check << ": the breaker does it alone";
+    fixture.circuit().residual.fitted = false;
+    fixture.reading().loopImpedance = read(ohms(9));
+    EXPECT_EQ(fixture.find("loop").verdict, Verdict::Fails);
 }
 
 TEST(ResidualTouch, TheElectrodeAndTheDeviceTogetherKeepTheTouchVoltageLow) {

@@ -174,6 +174,21 @@ TEST_F(ReferenceTablesTest, ConductorsHaveResistanceFactorAndLimit) {
     EXPECT_DOUBLE_EQ(k(ConductorRole::ProtectiveConduit), 47);
 }
 
+// IEC 60364-4-43:2008, table 43A, and IEC 60364-5-54:2011, table A.54.4: above 300 mm2 PVC may reach 140
+// degC.
+TEST_F(ReferenceTablesTest, LargeConductorsInPvcMayNotBecomeAsHot) {
+    const auto k = [&](ConductorRole role, Material material, Insulation insulation, double size) {
+        return tables->adiabaticFactor(role, material, insulation, squareMillimetres(size))->value.base();
+    };
+    using enum ConductorRole;
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Pvc70, 300), 115);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Pvc70, 400), 103);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Aluminium, Insulation::Pvc70, 400), 68);
+    EXPECT_DOUBLE_EQ(k(ProtectiveInCable, Material::Copper, Insulation::Pvc70, 400), 103);
+    EXPECT_DOUBLE_EQ(k(Line, Material::Copper, Insulation::Xlpe90, 400), 143);
+    EXPECT_DOUBLE_EQ(k(ProtectiveArmour, Material::Copper, Insulation::Pvc70, 400), 51);
+}
+
 TEST_F(ReferenceTablesTest, VoltageDropPrefersASeenFigureAndKnowsCopperOnly) {
     const auto drop = tables->voltageDrop(Material::Copper, Insulation::Xlpe90, false, squareMillimetres(10));
     ASSERT_TRUE(drop);
@@ -193,6 +208,13 @@ TEST_F(ReferenceTablesTest, EnergyIsThatOfTheNextCapacityUp) {
     EXPECT_DOUBLE_EQ(tables->letThrough(b, amperes(16), amperes(5000))->value.base(), 35000);
     EXPECT_DOUBLE_EQ(tables->letThrough(b, amperes(40), amperes(6000))->value.base(), 54000);
     EXPECT_FALSE(tables->letThrough(b, amperes(63), amperes(6000)));
+    // Minimum sizes behind breakers of class 3 (a published site guide, from memory).
+    EXPECT_EQ(tables->leastProtective(b, amperes(16), amperes(3000))->value, squareMillimetres(1));
+    EXPECT_EQ(tables->leastProtective(b, amperes(32), amperes(3001))->value, squareMillimetres(2.5));
+    EXPECT_EQ(tables->leastProtective(family("61009-C"), amperes(10), amperes(1500))->value,
+              squareMillimetres(1.5));
+    EXPECT_FALSE(tables->leastProtective(b, amperes(50), amperes(1000)));
+    EXPECT_FALSE(tables->leastProtective(b, amperes(16), amperes(6001)));
     EXPECT_FALSE(tables->letThrough(b, amperes(16), amperes(25000)));
     EXPECT_FALSE(tables->letThrough(family("3871-B"), amperes(16), amperes(3000)));
 }
