@@ -109,10 +109,10 @@ Stack lookedAt(const Composing& composing) {
                                            style::subject, columnWidth);
     stack.push_back(
         row(QCoreApplication::translate("Report", "Boards"), share(coverage.boardsRead, coverage.boards)));
-    stack.push_back(row(QCoreApplication::translate("Report", "Circuits"),
+    stack.push_back(row(QCoreApplication::translate("Report", "Circuits read in full"),
                         share(coverage.circuitsRead, coverage.circuits)));
-    stack.push_back(row(QCoreApplication::translate("Report", "Readings"),
-                        share(coverage.readingsDone, coverage.readings)));
+    stack.push_back(row(QCoreApplication::translate("Report", "Readings taken"),
+                        share(coverage.readingsTaken, coverage.readings)));
     stack.push_back(row(QCoreApplication::translate("Report", "Readings that could not be taken"),
                         words.number(std::int64_t{coverage.limited})));
     return stack;
