@@ -58,6 +58,10 @@ class ObservationCard {
         Stack stack{line};
         append(stack, lines(composing_.input.officeLabels[static_cast<std::size_t>(observation_.grade)],
                             style::cellSoft));
+        if (observation_.putRight)
+            append(stack, lines(QStringLiteral("%1 %2").arg(words().word("field.observation.putRight"),
+                                                            words().date(*observation_.putRight)),
+                                style::strong));
         stack.push_back(gap(small));
         return stack;
     }
@@ -131,13 +135,13 @@ class ObservationCard {
         return stack;
     }
 
+    /// What was put right asks for nothing any more.
     Stack whatToDo() const {
-        const QString done = observation_.putRight ? words().date(*observation_.putRight) : QString();
+        if (observation_.putRight) return {};
         Stack stack;
         for (const auto& [key, said] : {std::pair{"field.observation.action", text(observation_.action)},
                                         std::pair{"field.observation.byWhen", text(observation_.byWhen)},
-                                        std::pair{"field.observation.whoActs", text(observation_.whoActs)},
-                                        std::pair{"field.observation.putRight", done}})
+                                        std::pair{"field.observation.whoActs", text(observation_.whoActs)}})
             append(stack, fact(words().word(key), said));
         if (!stack.empty()) stack.insert(stack.begin(), gap(2 * small));
         return stack;
