@@ -189,7 +189,7 @@ void writeUnmentioned(const Composing& composing, Flow& flow) {
     const Words& words = composing.input.words;
     writeSubject(
         composing, flow,
-        QCoreApplication::translate("Report", "Checks that fail, and that no observation speaks of"));
+        QCoreApplication::translate("Report", "Checks that fail at places that no observation is about"));
     const Table table(composing.type,
                       {{58 * mm, QCoreApplication::translate("Report", "Where")},
                        {98 * mm, QCoreApplication::translate("Report", "What was found")},

@@ -169,7 +169,7 @@ TEST(ReportPageOne, saysWhatMustBeDone) {
     for (const QString& said :
          {QStringLiteral("Not fit to stay in service as it is."), QStringLiteral("One danger was found."),
           QStringLiteral("Keep the kiln circuit isolated until it is rewired."),
-          QStringLiteral("Grade 4 checks that fail"), QStringLiteral("2 of 2"), QStringLiteral("5 of 7"),
+          QStringLiteral("4 more checks that fail."), QStringLiteral("2 of 2"), QStringLiteral("5 of 7"),
           QStringLiteral("36 of 52"), QStringLiteral("could not be taken 1"),
           QStringLiteral("Inspector 2, 11 March 2026"), QStringLiteral("Not issued"),
           QStringLiteral("Visit 9 to 11 March 2026"), QStringLiteral("Printed 16 March 2026"),
