@@ -44,12 +44,18 @@ ScheduleCell signedFigure(const QString& figure, Origin origin) {
 }
 
 /// "LIM" stands for the reason, which is told below the table.
+ScheduleCell limited() {
+    ScheduleCell cell{QStringLiteral("LIM"), soft};
+    cell.isLimited = true;
+    return cell;
+}
+
 ScheduleCell figureCell(const ScheduleRow& row, const EntryText& entry) {
     switch (entry.state) {
     case EntryState::Missing:
         return {};
     case EntryState::Limited:
-        return {QStringLiteral("LIM"), soft};
+        return limited();
     case EntryState::NotApplicable:
         return {QStringLiteral("N/A"), soft};
     default:
@@ -90,7 +96,7 @@ ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member,
         result.said = QStringLiteral("\u2212");
         break;
     case TestOutcome::Limited:
-        result = {QStringLiteral("LIM"), soft};
+        result = limited();
         break;
     case TestOutcome::NotApplicable:
         result = {QStringLiteral("N/A"), soft};

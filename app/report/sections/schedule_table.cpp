@@ -8,7 +8,6 @@
 namespace loopwright::report {
 namespace {
 
-constexpr double rowHeight = 5.55 * mm;
 constexpr double groupHeight = 4.7 * mm;
 constexpr double titleHeight = 4.9 * mm;
 constexpr double cellPadding = 0.9 * mm;
@@ -97,12 +96,13 @@ Box scheduleHead(const Typesetter& type, const std::vector<ScheduleColumn>& colu
     return box;
 }
 
-Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row) {
+Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row,
+                const RowSpacing& spacing) {
     std::vector<Box> cells;
-    double height = rowHeight;
+    double height = spacing.least;
     for (const ScheduleColumn& column : columns) {
         cells.push_back(cellBox(type, column, column.cell(row)));
-        height = std::max(height, cells.back().height + 1.2 * mm);
+        height = std::max(height, cells.back().height + spacing.around);
     }
     Box box{widthOf(columns), height, {}};
     addFloor(box);
@@ -115,14 +115,15 @@ Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& colum
     return box;
 }
 
-Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row) {
+Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row,
+             const RowSpacing& spacing) {
     constexpr std::size_t named = 2; // way and name stand before what an empty way has not
-    Box box{widthOf(columns), rowHeight, {}};
+    Box box{widthOf(columns), spacing.least, {}};
     addFloor(box);
     double at = 0;
     for (std::size_t index = 0; index < named; ++index) {
         const Box cell = cellBox(type, columns[index], columns[index].cell(row));
-        box.height = std::max(box.height, cell.height + 1.2 * mm);
+        box.height = std::max(box.height, cell.height + spacing.around);
         box.put(cell, {at + cellPadding, (box.height - cell.height) / 2});
         at += columns[index].width;
     }
@@ -132,11 +133,11 @@ Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns,
     return box;
 }
 
-Box sectionRow(const Typesetter& type, const QString& heading) {
+Box sectionRow(const Typesetter& type, const QString& heading, const RowSpacing& spacing) {
     constexpr TextStyle style{PageText::Schedule, Weight::Semibold, &Look::inkSoft};
     const double width = sheetOf(PageForm::Landscape).width;
     const Box said = joined(type.paragraph(heading, style, width - 2 * cellPadding));
-    Box box{width, std::max(rowHeight, said.height + 1.4 * mm), {}};
+    Box box{width, std::max(spacing.least, said.height + spacing.around), {}};
     box.add(FillInk{QRectF(0, 0, width, box.height), &Look::header});
     box.put(said, {cellPadding, (box.height - said.height) / 2});
     addFloor(box);
