@@ -12,8 +12,9 @@ namespace loopwright::report {
 namespace {
 
 constexpr double inside = columnWidth - 2 * framePadding;
-constexpr double leastRoom = 110 * mm; ///< for the title and its first cards; with less they begin a page
-constexpr double small = 1.2 * mm;     ///< between the parts of a card
+constexpr double leastRoom = 140 * mm;   ///< for the title and its first cards; with less they begin a page
+constexpr double small = 1.2 * mm;       ///< between the parts of a card
+constexpr double keptTogether = 50 * mm; ///< what to do, unless there is more of it
 
 class ObservationCard {
   public:
@@ -143,8 +144,9 @@ class ObservationCard {
                                         std::pair{"field.observation.byWhen", text(observation_.byWhen)},
                                         std::pair{"field.observation.whoActs", text(observation_.whoActs)}})
             append(stack, fact(words().word(key), said));
-        if (!stack.empty()) stack.insert(stack.begin(), gap(2 * small));
-        return stack;
+        if (stack.empty()) return {};
+        stack.insert(stack.begin(), gap(2 * small));
+        return heightOf(stack) <= keptTogether ? Stack{joined(stack)} : stack;
     }
 
     Stack fact(const QString& name, const QString& said) const {
@@ -178,9 +180,10 @@ void writeCards(const Composing& composing, Flow& flow) {
         const int number = static_cast<int>(cards.size()) + 1;
         cards.push_back({card.make(number, isFirst, photoNumber),
                          {observationAnchor(observation->id)},
-                         card.continued(number)});
+                         card.continued(number),
+                         {}});
     }
-    addCards(flow, cards);
+    addCards(flow, std::move(cards));
 }
 
 void writeUnmentioned(const Composing& composing, Flow& flow) {
