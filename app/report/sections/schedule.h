@@ -41,7 +41,7 @@ struct RowSpacing {
 };
 inline constexpr RowSpacing usualRows{5.55 * mm, 1.2 * mm};
 /// For a board that then fits on its page with its notes.
-inline constexpr RowSpacing closeRows{4.6 * mm, 0.4 * mm};
+inline constexpr RowSpacing closeRows{4.7 * mm, 0.5 * mm};
 
 /// Head of the table: groups, then columns.
 Box scheduleHead(const Typesetter& type, const std::vector<ScheduleColumn>& columns);

@@ -3,6 +3,8 @@
 
 #include "core/checks/answering_field.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace loopwright::report::cells {
@@ -125,6 +127,9 @@ ScheduleCell residualRating(const ScheduleRow& row) {
     cell.isMissing =
         cell.said.isEmpty() && isMissing(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
     cell.verdict = verdictIn(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
+    // A mark alone would seem to belong to the figure beside it.
+    if (!row.circuit.residual.fitted && isLoud(cell.verdict))
+        cell.said = QCoreApplication::translate("Report", "none", "residual current device");
     return cell;
 }
 

@@ -254,6 +254,17 @@ TEST(ReportSchedule, explainsOnlyWhatItShows) {
     EXPECT_FALSE(said.contains(QStringLiteral("could not be read"))) << "everything could";
 }
 
+TEST(ReportSchedule, saysWhereAResidualCurrentDeviceIsMissing) {
+    ReportedSite site = smallSite();
+    const auto saysNone = [&](const Report& report) {
+        const int page = pageThatSays(report, QStringLiteral("Board B, workshop: schedule"));
+        return saidOn(report.pages[static_cast<std::size_t>(page - 1)]).contains(QStringLiteral("none"));
+    };
+    EXPECT_FALSE(saysNone(site.report())) << "nothing asks for one";
+    std::ranges::find(site.installation.circuits, "Long bench", &Circuit::name)->use = CircuitUse::Sockets;
+    EXPECT_TRUE(saysNone(site.report()));
+}
+
 TEST(ReportSchedule, keepsItsNotesWithItsRows) {
     ReportedSite site = demoSite();
     for (const Report::Page& page : site.report().pages)
