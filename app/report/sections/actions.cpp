@@ -59,7 +59,7 @@ class Actions {
         const QString said =
             count == 1 ? QCoreApplication::translate("Report", "One more on page %1.")
                              .arg(words.number(std::int64_t{composing_.pageOf(observationAnchor(first))}))
-                       : QCoreApplication::translate("Report", "%1 more from page %2 on.")
+                       : QCoreApplication::translate("Report", "Another %1 from page %2 on.")
                              .arg(words.number(static_cast<std::int64_t>(count)),
                                   words.number(std::int64_t{composing_.pageOf(observationAnchor(first))}));
         Box box{table_.width(), restLine, {}};

@@ -65,13 +65,19 @@ struct TableRow {
     bool counts() const { return way && way->circuit.use != CircuitUse::Spare; }
 };
 
+/// People type it as they like.
+QString asHeading(QString said) {
+    if (!said.isEmpty()) said[0] = said.at(0).toUpper();
+    return said;
+}
+
 std::vector<TableRow> tableRows(const Composing& composing, const std::vector<ScheduleColumn>& columns,
                                 const std::vector<ScheduleRow>& rows, const RowSpacing& spacing) {
     std::vector<TableRow> table;
     std::string section;
     for (const ScheduleRow& row : rows) {
         if (row.circuit.section != section && !row.circuit.section.empty())
-            table.push_back({sectionRow(composing.type, text(row.circuit.section), spacing)});
+            table.push_back({sectionRow(composing.type, asHeading(text(row.circuit.section)), spacing)});
         section = row.circuit.section;
         const bool isSpare = row.circuit.use == CircuitUse::Spare;
         table.push_back({isSpare ? spareRow(composing.type, columns, row, spacing)

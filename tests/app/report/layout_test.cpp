@@ -188,7 +188,7 @@ TEST(ReportPageOne, tellsADangerThatWasPutRightFromOneThatRemains) {
     const QString said = textOf(site.report());
     EXPECT_TRUE(said.contains(QStringLiteral("One danger remains. One danger was put right already.")))
         << said.left(2000).toStdString();
-    EXPECT_TRUE(said.contains(QStringLiteral("Done on 9 March 2026 A cover is off.")));
+    EXPECT_TRUE(said.contains(QStringLiteral("Done on 9\u00A0March\u00A02026 A cover is off.")));
     EXPECT_FALSE(said.contains(QStringLiteral("Put it back."))) << "it asks for nothing any more";
 }
 
@@ -267,7 +267,9 @@ TEST(ReportSchedule, saysWhereAResidualCurrentDeviceIsMissing) {
 
 TEST(ReportSchedule, keepsItsNotesWithItsRows) {
     ReportedSite site = demoSite();
-    for (const Report::Page& page : site.report().pages)
+    const Report report = site.report();
+    EXPECT_TRUE(textOf(report).contains(QStringLiteral("Old fuse ways, beside the board")));
+    for (const Report::Page& page : report.pages)
         if (page.form == report::PageForm::Landscape) {
             EXPECT_TRUE(textOf(page).contains(QStringLiteral("worst check"))) << textOf(page).toStdString();
         }
