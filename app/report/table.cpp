@@ -11,6 +11,13 @@ constexpr double headPadding = 1.2 * mm;
 constexpr double keptRowHeight = 110 * mm; ///< rows that are higher may be parted
 constexpr double frameLine = 0.25 * mm;
 
+double columnHeight(std::span<const Box> boxes, double between) {
+    double height = 0;
+    for (const Box& box : boxes)
+        height += box.height + (&box == boxes.data() ? 0 : between);
+    return height;
+}
+
 } // namespace
 
 std::vector<Stack> split(const Stack& lines, double limit) {
@@ -83,6 +90,33 @@ Box Table::part(const std::vector<Stack>& cells, bool isLast) const {
     box.height = height + 2 * rowPadding;
     if (isLast) box.add(LineInk{{0, box.height}, {width(), box.height}, hairline, &Look::line});
     return box;
+}
+
+std::size_t balanced(std::span<const Box> boxes, double between) {
+    std::size_t best = boxes.size();
+    const auto higher = [&](std::size_t count) {
+        return std::max(columnHeight(boxes.first(count), between),
+                        columnHeight(boxes.subspan(count), between));
+    };
+    for (std::size_t left = 1; left <= boxes.size(); ++left)
+        if (higher(left) < higher(best)) best = left;
+    return best;
+}
+
+Box sideBySide(std::span<const Box> left, std::span<const Box> right, double step, double between) {
+    Box all;
+    double x = 0;
+    for (const std::span<const Box> column : {left, right}) {
+        double top = 0;
+        for (const Box& box : column) {
+            all.put(box, {x, top});
+            all.width = std::max(all.width, x + box.width);
+            top += box.height + between;
+        }
+        all.height = std::max(all.height, columnHeight(column, between));
+        x += step;
+    }
+    return all;
 }
 
 Box marked(const Typesetter& type, Mark mark, Role ink, const QString& word, const TextStyle& style,

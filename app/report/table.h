@@ -4,6 +4,8 @@
 #include "app/report/sheet.h"
 #include "app/report/typeset.h"
 
+#include <span>
+
 namespace loopwright::report {
 
 /// Lines that are higher than `limit` together, in several stacks of at most that height.
@@ -40,6 +42,11 @@ class Table {
     const Typesetter& type_;
     std::vector<Column> columns_;
 };
+
+/// How many of the boxes stand in the first of two columns where the higher one is as low as it can be.
+std::size_t balanced(std::span<const Box> boxes, double between = 0);
+/// Two columns of boxes, `step` from the left of one to the left of the other.
+Box sideBySide(std::span<const Box> left, std::span<const Box> right, double step, double between = 0);
 
 /// A mark and a word in its colour, the mark as high as the text.
 Box marked(const Typesetter& type, Mark mark, Role ink, const QString& word, const TextStyle& style,

@@ -53,10 +53,14 @@ std::vector<Piece> piecesOf(const QString& text, Notation notation) {
     return pieces;
 }
 
-/// A figure keeps its unit on its line, also where somebody typed an ordinary space between them.
-QString withUnits(QString text) {
+/// A figure keeps its unit on its line and a day its month and year, also where somebody typed ordinary
+/// spaces between them.
+QString keptTogether(QString text) {
     static const QRegularExpression figureAndUnit(
         QStringLiteral("(?<=\\d) (?=(?:[kMm]?[ΩAVW]|kWh|ms|s|min|h|mm²|mm|m|°C|%)(?![\\p{L}\\d]))"));
+    static const QRegularExpression date(
+        QStringLiteral("(?<!\\d)(\\d{1,2}\\.?) (\\p{L}+\\.?) (\\d{4})(?!\\d)"));
+    text.replace(date, QStringLiteral("\\1\u00A0\\2\u00A0\\3"));
     return text.replace(figureAndUnit, QStringLiteral("\u00A0"));
 }
 
@@ -105,7 +109,7 @@ double Typesetter::richWidth(const QString& text, const TextStyle& style) const 
 
 QStringList Typesetter::lines(const QString& text, const TextStyle& style, double width) const {
     QStringList result;
-    for (const QString& part : withUnits(text).split(u'\n')) {
+    for (const QString& part : keptTogether(text).split(u'\n')) {
         if (part.trimmed().isEmpty()) continue;
         QTextLayout layout(part.trimmed(), fontOf(style));
         QTextOption option;

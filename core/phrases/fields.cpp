@@ -237,7 +237,7 @@ std::span<const Phrase> fields() {
         Phrase{"field.observation.action", LOOPWRIGHT_PHRASE("Phrases", "What to do"), ""},
         Phrase{"field.observation.byWhen", LOOPWRIGHT_PHRASE("Phrases", "By when"), ""},
         Phrase{"field.observation.whoActs", LOOPWRIGHT_PHRASE("Phrases", "Who acts"), ""},
-        Phrase{"field.observation.putRight", LOOPWRIGHT_PHRASE("Phrases", "Put right on"), ""},
+        Phrase{"field.observation.putRight", LOOPWRIGHT_PHRASE("Phrases", "Done on"), ""},
         Phrase{"record.photo", LOOPWRIGHT_PHRASE("Phrases", "photo"), ""},
         Phrase{"field.photo.observation", LOOPWRIGHT_PHRASE("Phrases", "Observation"), ""},
         Phrase{"field.photo.digest", LOOPWRIGHT_PHRASE("Phrases", "Digest"), ""},

@@ -31,20 +31,27 @@ class Actions {
     /// Failing checks that nobody has graded yet: they must not be lost between sheet and report.
     Stack ungraded(int count) const {
         const Words& words = composing_.input.words;
+        const QString number = words.number(std::int64_t{count});
         const QString what =
-            count == 1 ? QCoreApplication::translate("Report", "Grade one check that fails, and act on it.")
-                       : QCoreApplication::translate("Report", "Grade %1 checks that fail, and act on them.")
-                             .arg(words.number(std::int64_t{count}));
+            count == 1
+                ? QCoreApplication::translate("Report",
+                                              "Ask the inspector what to do about one more check that fails.")
+                : QCoreApplication::translate("Report",
+                                              "Ask the inspector what to do about %1 more checks that fail.")
+                      .arg(number);
+        const QString why =
+            count == 1
+                ? QCoreApplication::translate("Report", "No observation is about its place. Page %1.")
+                : QCoreApplication::translate("Report", "No observation is about their places. Page %1.");
         Stack cell = table_.text(1, what, style::cellStrong);
-        append(cell,
-               table_.text(1,
-                           QCoreApplication::translate("Report", "No observation speaks of them. Page %1.")
-                               .arg(words.number(std::int64_t{composing_.pageOf(unmentionedAnchor)})),
-                           style::cellSoft));
+        append(cell, table_.text(1, why.arg(words.number(std::int64_t{composing_.pageOf(unmentionedAnchor)})),
+                                 style::cellSoft));
         const Box mark = marked(composing_.type, markOf(Verdict::Fails), inkOf(Verdict::Fails),
                                 words.word(wordKey(Verdict::Fails)), style::cellStrong, table_.room(0));
-        return table_.row(
-            {{mark}, cell, {}, table_.text(3, QCoreApplication::translate("Report", "inspector"))});
+        return table_.row({{mark},
+                           cell,
+                           table_.text(2, QCoreApplication::translate("Report", "not decided yet")),
+                           table_.text(3, QCoreApplication::translate("Report", "client"))});
     }
 
     Box rest(std::size_t count, Id first) const {
@@ -52,7 +59,7 @@ class Actions {
         const QString said =
             count == 1 ? QCoreApplication::translate("Report", "One more on page %1.")
                              .arg(words.number(std::int64_t{composing_.pageOf(observationAnchor(first))}))
-                       : QCoreApplication::translate("Report", "%1 more from page %2 on.")
+                       : QCoreApplication::translate("Report", "Another %1 from page %2 on.")
                              .arg(words.number(static_cast<std::int64_t>(count)),
                                   words.number(std::int64_t{composing_.pageOf(observationAnchor(first))}));
         Box box{table_.width(), restLine, {}};

@@ -2,97 +2,127 @@
 #include "app/report/sections/cards.h"
 
 #include <algorithm>
-#include <span>
 
 namespace loopwright::report {
 namespace {
 
-constexpr double between = 4 * mm;          ///< frames of a column
-constexpr double highestContent = 205 * mm; ///< leaves room on a page for a heading above
+constexpr double between = 4 * mm;     ///< frames of a column
+constexpr double leastPart = 100 * mm; ///< of a card that is parted, as far as it is high enough
 
-/// A frame to be: part of a card, or all of it.
-struct Frame {
-    Box content;
-    std::vector<std::string> anchors;
-    double height() const { return content.height + 2 * framePadding; }
-};
-using Frames = std::span<const Frame>;
+double pageHeight() {
+    return sheetOf(PageForm::Portrait).bodyHeight;
+}
 
-std::vector<Frame> framesOf(const std::vector<Card>& cards) {
-    std::vector<Frame> frames;
-    for (const Card& card : cards) {
-        const std::vector<Stack> parts = split(card.content, highestContent);
-        frames.push_back({joined(parts.front()), card.anchors});
-        for (std::size_t part = 1; part < parts.size(); ++part) {
-            Stack content{card.continued};
-            append(content, parts[part]);
-            frames.push_back({joined(content), {}});
-        }
+double frameHeight(const Stack& content) {
+    return heightOf(content) + 2 * framePadding;
+}
+
+/// How many lines from the first on a frame of that height holds.
+std::size_t linesIn(const Stack& content, double height) {
+    std::size_t count = 0;
+    for (double used = 2 * framePadding; count < content.size(); ++count) {
+        used += content[count].height;
+        if (used > height) break;
     }
-    return frames;
-}
-
-double heightOf(Frames column) {
-    double height = 0;
-    for (const Frame& frame : column)
-        height += frame.height() + (&frame == column.data() ? 0 : between);
-    return height;
-}
-
-/// How many of the frames a column of this height holds, at least one.
-std::size_t held(Frames frames, double room) {
-    std::size_t count = std::min<std::size_t>(1, frames.size());
-    while (count < frames.size() && heightOf(frames.first(count + 1)) <= room)
-        ++count;
     return count;
 }
 
-/// Where to part frames that fit into two columns so that the higher column is lowest.
-std::size_t balanced(Frames frames) {
-    std::size_t best = frames.size();
-    for (std::size_t left = 1; left <= frames.size(); ++left) {
-        const auto higher = [&](std::size_t count) {
-            return std::max(heightOf(frames.first(count)), heightOf(frames.subspan(count)));
-        };
-        if (higher(left) < higher(best)) best = left;
-    }
-    return best;
-}
+/// Puts cards into columns, from the first card on.
+class Filling {
+  public:
+    Filling(Flow& flow, std::vector<Card> cards)
+      : flow_(flow)
+      , cards_(std::move(cards)) {}
 
-Box columns(Frames left, Frames right) {
-    Box box{sheetOf(PageForm::Portrait).width, std::max(heightOf(left), heightOf(right)), {}};
-    double x = 0;
-    for (const Frames column : {left, right}) {
-        double top = 0;
-        for (const Frame& frame : column) {
-            box.put(framed(frame.content, columnWidth, frame.height()), {x, top});
-            top += frame.height() + between;
+    bool isDone() const { return cards_.empty(); }
+
+    /// The frames of the next column. It may stay empty where `mayWait` and the next card is whole on a page.
+    Stack column(double room, bool mayWait) {
+        Stack frames;
+        for (double left = room; !cards_.empty(); left = room - used(frames)) {
+            const std::size_t next = fitting(left);
+            const bool isTooHigh = frameHeight(cards_.front().content) > pageHeight();
+            const bool mayBeParted =
+                isTooHigh && left >= leastPart && linesIn(cards_.front().content, left) >= leastLines();
+            if (next == 0 || (next < cards_.size() && !mayBeParted)) {
+                frames.push_back(wholeFrame(next));
+                continue;
+            }
+            const bool mustBeParted = frames.empty() && (!mayWait || isTooHigh || isContinued_);
+            if (mayBeParted || mustBeParted) frames.push_back(partFrame(left));
+            break;
         }
-        x += columnWidth + columnGap;
+        return frames;
     }
-    return box;
-}
+
+  private:
+    static double used(const Stack& frames) {
+        return heightOf(frames) + static_cast<double>(frames.size()) * between;
+    }
+
+    /// The first card that fits and whose turn it can be; past the last where there is none.
+    std::size_t fitting(double room) const {
+        const std::string& group = cards_.front().group;
+        for (std::size_t at = 0; at < cards_.size(); ++at) {
+            const bool isItsTurn = at == 0 || (!isContinued_ && !group.empty() && cards_[at].group == group);
+            if (!isItsTurn) break;
+            if (frameHeight(cards_[at].content) <= room) return at;
+        }
+        return cards_.size();
+    }
+
+    /// The line that says that a card goes on does not bring it further.
+    std::size_t leastLines() const { return isContinued_ ? 2 : 1; }
+
+    Box wholeFrame(std::size_t at) {
+        const auto card = cards_.begin() + static_cast<std::ptrdiff_t>(at);
+        if (at == 0) isContinued_ = false;
+        const Box frame = framed(*card);
+        cards_.erase(card);
+        return frame;
+    }
+
+    /// As much of the first card as has room, but so that several lines stay for the next frame.
+    Box partFrame(double room) {
+        Card& card = cards_.front();
+        const double height = frameHeight(card.content);
+        const double high = std::min(room, std::max(height - leastPart, height / 2));
+        const std::size_t lines = std::max(linesIn(card.content, high), leastLines());
+        if (lines >= card.content.size()) return wholeFrame(0);
+        const auto end = card.content.begin() + static_cast<std::ptrdiff_t>(lines);
+        Stack rest{card.continued};
+        rest.insert(rest.end(), end, card.content.end());
+        card.content.erase(end, card.content.end());
+        const Box frame = framed(card);
+        card.content = std::move(rest);
+        card.anchors.clear();
+        isContinued_ = true;
+        return frame;
+    }
+
+    Box framed(const Card& card) {
+        for (const std::string& anchor : card.anchors)
+            flow_.anchor(anchor);
+        return report::framed(joined(card.content), columnWidth, frameHeight(card.content));
+    }
+
+    Flow& flow_;
+    std::vector<Card> cards_;  ///< that are not in a column yet
+    bool isContinued_ = false; ///< the first of them is what remains of a card
+};
 
 } // namespace
 
-void addCards(Flow& flow, const std::vector<Card>& cards) {
-    const std::vector<Frame> frames = framesOf(cards);
-    const double whole = sheetOf(PageForm::Portrait).bodyHeight;
-    double room = whole - flow.heightOnPage() - between;
-    if (room <= 0) room = whole;
-    for (Frames rest = frames; !rest.empty();) {
-        std::size_t left = held(rest, room);
-        std::size_t right = held(rest.subspan(left), room);
-        if (left + right == rest.size()) {
-            left = balanced(rest);
-            right = rest.size() - left;
-        }
-        for (const Frame& frame : rest.first(left + right))
-            for (const std::string& anchor : frame.anchors)
-                flow.anchor(anchor);
-        flow.add(columns(rest.first(left), rest.subspan(left, right)), between);
-        rest = rest.subspan(left + right);
-        room = whole;
+void addCards(Flow& flow, std::vector<Card> cards) {
+    double room = pageHeight() - flow.heightOnPage() - between;
+    if (room <= 0) room = pageHeight();
+    for (Filling filling(flow, std::move(cards)); !filling.isDone(); room = pageHeight()) {
+        Stack frames = filling.column(room, false);
+        std::size_t left = frames.size();
+        append(frames, filling.column(room, true));
+        if (filling.isDone()) left = balanced(frames, between);
+        const std::span<const Box> all(frames);
+        flow.add(sideBySide(all.first(left), all.subspan(left), columnWidth + columnGap, between), between);
     }
 }
 

@@ -1,44 +1,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report/sections/page_one.h"
 
-#include "core/model/fields.h"
+#include "core/checks/needed_readings.h"
 
 #include <algorithm>
 
 namespace loopwright::report {
 namespace {
 
-/// What an entry's stored form says about it; read through the catalogue, so that a new field counts as well.
-template <class Record>
-EntryState stateOf(const Field<Record>& field, const Record& record) {
-    const auto entry = parseEntry(field.get(record), field.info.unit);
-    return entry ? entry->state : EntryState::Missing;
-}
+/// Of the readings that one record needs.
+struct Needed {
+    int all = 0;
+    int taken = 0;
+    int limited = 0;
+};
 
-template <class Record, class Match>
-int countEntries(const Record& record, Match&& match) {
-    int count = 0;
-    for (const Field<Record>& field : fieldsOf<Record>())
-        if (field.info.kind == FieldKind::Figure && match(stateOf(field, record))) ++count;
+template <class Record, class Reading>
+Needed neededBy(const Record& record, const Reading* reading) {
+    Needed count;
+    forEachNeeded(record, reading, [&](const NeededReading& needed) {
+        if (needed.state == EntryState::NotApplicable) return;
+        ++count.all;
+        if (needed.state == EntryState::Limited)
+            ++count.limited;
+        else if (needed.state != EntryState::Missing)
+            ++count.taken;
+    });
     return count;
 }
 
-bool isFigure(EntryState state) {
-    return state == EntryState::Value || state == EntryState::Above || state == EntryState::Below;
-}
-
-template <class Record>
-bool wasRead(const Record& record) {
-    return countEntries(record, isFigure) > 0;
-}
-
-template <class Record>
-int limitedIn(const std::vector<Record>& rows, Id visit) {
-    int count = 0;
-    for (const Record& row : rows)
-        if (row.visit == visit)
-            count += countEntries(row, [](EntryState state) { return state == EntryState::Limited; });
-    return count;
+void add(Coverage& coverage, const Needed& needed) {
+    coverage.readings += needed.all;
+    coverage.readingsTaken += needed.taken;
+    coverage.limited += needed.limited;
 }
 
 } // namespace
@@ -47,27 +41,27 @@ Coverage coverageOf(const ReportInput& input) {
     const Installation& site = input.installation;
     const Id visit = input.assessment.visit;
     Coverage coverage;
+    for (const Supply& supply : site.supplies)
+        add(coverage,
+            neededBy(supply, findReading(site.supplyReadings, visit, &SupplyReading::supply, supply.id)));
     std::vector<Id> boardsRead;
-    for (const BoardReading& reading : site.boardReadings)
-        if (reading.visit == visit && wasRead(reading)) boardsRead.push_back(reading.board);
     for (const Circuit& circuit : site.circuits) {
         if (!isInUse(circuit)) continue;
+        const Needed needed =
+            neededBy(circuit, findReading(site.circuitReadings, visit, &CircuitReading::circuit, circuit.id));
+        add(coverage, needed);
         ++coverage.circuits;
-        const CircuitReading* reading =
-            findReading(site.circuitReadings, visit, &CircuitReading::circuit, circuit.id);
-        if (!reading || !wasRead(*reading)) continue;
-        ++coverage.circuitsRead;
-        boardsRead.push_back(circuit.board);
+        if (needed.taken == needed.all) ++coverage.circuitsRead;
+        if (needed.taken > 0) boardsRead.push_back(circuit.board);
     }
     for (const Board& board : site.boards) {
+        const Needed needed =
+            neededBy(board, findReading(site.boardReadings, visit, &BoardReading::board, board.id));
+        add(coverage, needed);
         ++coverage.boards;
-        if (std::ranges::find(boardsRead, board.id) != boardsRead.end()) ++coverage.boardsRead;
+        if (needed.taken > 0 || std::ranges::find(boardsRead, board.id) != boardsRead.end())
+            ++coverage.boardsRead;
     }
-    const Progress progress = readingsDone(site, input.assessment);
-    coverage.readings = progress.needed;
-    coverage.readingsDone = progress.done;
-    coverage.limited = limitedIn(site.circuitReadings, visit) + limitedIn(site.boardReadings, visit) +
-                       limitedIn(site.supplyReadings, visit);
     return coverage;
 }
 

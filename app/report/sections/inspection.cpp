@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/report/composition.h"
+#include "app/report/places.h"
 #include "forms/inspection/inspection_rows.h"
 
 #include <QCoreApplication>
@@ -29,13 +30,23 @@ class Items {
     void item(const InspectionRow& row) {
         const QString word = composing_.input.words.word(wordKey(row.result));
         const std::optional<Verdict> look = verdictOf(row.result);
-        const Stack outcome = look ? Stack{marked(composing_.type, markOf(*look), inkOf(*look), word,
-                                                  style::cell, table_.room(1))}
-                                   : table_.text(1, word, style::cellStrong);
+        Stack outcome = look ? Stack{marked(composing_.type, markOf(*look), inkOf(*look), word, style::cell,
+                                            table_.room(1))}
+                             : table_.text(1, word, style::cellStrong);
+        if (row.result == InspectionResult::Observed)
+            append(outcome, table_.text(1, pagesOfObservations(), style::cellSoft));
         flow_.row(table_.row({table_.text(0, row.text), outcome, table_.text(2, row.remark)}));
     }
 
   private:
+    /// No record says which observation an item led to.
+    QString pagesOfObservations() const {
+        std::set<int> pages;
+        for (const Observation* observation : observationsOf(composing_.input))
+            pages.insert(composing_.pageOf(observationAnchor(observation->id)));
+        return pagesText(composing_, pages);
+    }
+
     const Composing& composing_;
     Flow& flow_;
     Table table_;

@@ -61,9 +61,9 @@ void writeVerdicts(const Composing& composing, Flow& flow) {
         {Verdict::CannotTell,
          QCoreApplication::translate("Report",
                                      "Something that the check needs is missing; the list says what.")},
-        {Verdict::Close,
-         QCoreApplication::translate("Report", "It holds, but so near to the limit that a small error of the "
-                                               "instrument, or a little ageing, would turn it.")},
+        {Verdict::Close, QCoreApplication::translate(
+                             "Report", "It holds with little to spare, or it passes a figure that is only "
+                                       "advice. Look at it before the next visit.")},
         {Verdict::Holds, QCoreApplication::translate("Report", "The limit is kept.")},
         {Verdict::DoesNotApply,
          QCoreApplication::translate("Report", "There is nothing here that the check could be about.")},
@@ -74,6 +74,12 @@ void writeVerdicts(const Composing& composing, Flow& flow) {
         meanings.push_back(
             {markOf(verdict), inkOf(verdict), composing.input.words.word(wordKey(verdict)), said});
     writeMeanings(composing, flow, meanings);
+    flow.add(composing.type.paragraph(
+                 QCoreApplication::translate(
+                     "Report", "Where “(from memory)” stands after a source, the figure or clause was not "
+                               "compared with the printed standard."),
+                 style::cellSoft, sheetOf(PageForm::Portrait).width),
+             2 * mm);
 }
 
 void writeCautions(const Composing& composing, Flow& flow) {

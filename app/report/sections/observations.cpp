@@ -12,8 +12,9 @@ namespace loopwright::report {
 namespace {
 
 constexpr double inside = columnWidth - 2 * framePadding;
-constexpr double leastRoom = 110 * mm; ///< for the title and its first cards; with less they begin a page
-constexpr double small = 1.2 * mm;     ///< between the parts of a card
+constexpr double leastRoom = 140 * mm;   ///< for the title and its first cards; with less they begin a page
+constexpr double small = 1.2 * mm;       ///< between the parts of a card
+constexpr double keptTogether = 50 * mm; ///< what to do, unless there is more of it
 
 class ObservationCard {
   public:
@@ -58,6 +59,10 @@ class ObservationCard {
         Stack stack{line};
         append(stack, lines(composing_.input.officeLabels[static_cast<std::size_t>(observation_.grade)],
                             style::cellSoft));
+        if (observation_.putRight)
+            append(stack, lines(QStringLiteral("%1 %2").arg(words().word("field.observation.putRight"),
+                                                            words().date(*observation_.putRight)),
+                                style::strong));
         stack.push_back(gap(small));
         return stack;
     }
@@ -131,16 +136,17 @@ class ObservationCard {
         return stack;
     }
 
+    /// What was put right asks for nothing any more.
     Stack whatToDo() const {
-        const QString done = observation_.putRight ? words().date(*observation_.putRight) : QString();
+        if (observation_.putRight) return {};
         Stack stack;
         for (const auto& [key, said] : {std::pair{"field.observation.action", text(observation_.action)},
                                         std::pair{"field.observation.byWhen", text(observation_.byWhen)},
-                                        std::pair{"field.observation.whoActs", text(observation_.whoActs)},
-                                        std::pair{"field.observation.putRight", done}})
+                                        std::pair{"field.observation.whoActs", text(observation_.whoActs)}})
             append(stack, fact(words().word(key), said));
-        if (!stack.empty()) stack.insert(stack.begin(), gap(2 * small));
-        return stack;
+        if (stack.empty()) return {};
+        stack.insert(stack.begin(), gap(2 * small));
+        return heightOf(stack) <= keptTogether ? Stack{joined(stack)} : stack;
     }
 
     Stack fact(const QString& name, const QString& said) const {
@@ -174,9 +180,10 @@ void writeCards(const Composing& composing, Flow& flow) {
         const int number = static_cast<int>(cards.size()) + 1;
         cards.push_back({card.make(number, isFirst, photoNumber),
                          {observationAnchor(observation->id)},
-                         card.continued(number)});
+                         card.continued(number),
+                         {}});
     }
-    addCards(flow, cards);
+    addCards(flow, std::move(cards));
 }
 
 void writeUnmentioned(const Composing& composing, Flow& flow) {
@@ -185,7 +192,7 @@ void writeUnmentioned(const Composing& composing, Flow& flow) {
     const Words& words = composing.input.words;
     writeSubject(
         composing, flow,
-        QCoreApplication::translate("Report", "Checks that fail, and that no observation speaks of"));
+        QCoreApplication::translate("Report", "Checks that fail at places that no observation is about"));
     const Table table(composing.type,
                       {{58 * mm, QCoreApplication::translate("Report", "Where")},
                        {98 * mm, QCoreApplication::translate("Report", "What was found")},

@@ -101,8 +101,12 @@ class OverloadPart {
     }
 
     void writeLog(const LogSheet& log, Flow& flow) const {
-        Stack head =
-            composing_.type.paragraph(tr("Logged current: %1").arg(log.name), style::strong, width());
+        const Installation& installation = composing_.input.installation;
+        const Place place = placeOf(installation, {RecordKind::Circuit, sheet_.circuit});
+        const QString name = place.circuit && !place.circuit->name.empty() ? text(place.circuit->name)
+                                                                           : addressOf(installation, place);
+        Stack head = composing_.type.paragraph(tr("Logged current of %1: %2").arg(name, log.name),
+                                               style::strong, width());
         append(head, composing_.type.paragraph(log.said, style::body, width()));
         const bool isShown = !log.facts.empty();
         flow.add(joined(head), 5 * mm, isShown ? Keep::WithNext : Keep::Free);

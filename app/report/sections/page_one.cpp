@@ -15,9 +15,24 @@ constexpr TextStyle introduction{PageText::Body, Weight::Regular, &Look::inkSoft
 constexpr TextStyle reportTitle{PageText::Title, Weight::Semibold};
 constexpr TextStyle answerLine{PageText::Answer, Weight::Semibold};
 
+/// How many, at the beginning of a sentence: in letters up to twelve.
+QString spelled(int count, const Words& words) {
+    constexpr std::array names{
+        QT_TRANSLATE_NOOP("Report", "Two"),    QT_TRANSLATE_NOOP("Report", "Three"),
+        QT_TRANSLATE_NOOP("Report", "Four"),   QT_TRANSLATE_NOOP("Report", "Five"),
+        QT_TRANSLATE_NOOP("Report", "Six"),    QT_TRANSLATE_NOOP("Report", "Seven"),
+        QT_TRANSLATE_NOOP("Report", "Eight"),  QT_TRANSLATE_NOOP("Report", "Nine"),
+        QT_TRANSLATE_NOOP("Report", "Ten"),    QT_TRANSLATE_NOOP("Report", "Eleven"),
+        QT_TRANSLATE_NOOP("Report", "Twelve"),
+    };
+    const auto index = static_cast<std::size_t>(count - 2);
+    return count >= 2 && index < names.size() ? QCoreApplication::translate("Report", names[index])
+                                              : words.number(std::int64_t{count});
+}
+
 QString counted(const char* one, const char* several, int count, const Words& words) {
     if (count == 1) return QCoreApplication::translate("Report", one);
-    return QCoreApplication::translate("Report", several).arg(words.number(std::int64_t{count}));
+    return QCoreApplication::translate("Report", several).arg(spelled(count, words));
 }
 
 /// Reads as a sentence of the plate; empty while there is nothing of the kind.
@@ -25,18 +40,36 @@ void tell(QStringList& sentences, const char* one, const char* several, int coun
     if (count > 0) sentences << counted(one, several, count, words);
 }
 
+/// `over`: put right since they were found.
+void tellDangers(QStringList& sentences, int open, int over, const Words& words) {
+    if (over == 0)
+        return tell(sentences, QT_TRANSLATE_NOOP("Report", "One danger was found."),
+                    QT_TRANSLATE_NOOP("Report", "%1 dangers were found."), open, words);
+    tell(sentences, QT_TRANSLATE_NOOP("Report", "One danger remains."),
+         QT_TRANSLATE_NOOP("Report", "%1 dangers remain."), open, words);
+    tell(sentences, QT_TRANSLATE_NOOP("Report", "One danger was put right already."),
+         QT_TRANSLATE_NOOP("Report", "%1 dangers were put right already."), over, words);
+}
+
 QString whyText(const Composing& composing) {
     const ReportInput& input = composing.input;
     std::array<int, 4> grades{};
+    int dangersOver = 0;
     for (const Observation* observation : observationsOf(input))
-        if (!observation->putRight) ++grades[static_cast<std::size_t>(observation->grade)];
+        if (!observation->putRight)
+            ++grades[static_cast<std::size_t>(observation->grade)];
+        else if (observation->grade == Grade::MakeSafe)
+            ++dangersOver;
     const auto of = [&](Grade grade) { return grades[static_cast<std::size_t>(grade)]; };
     const Progress progress = readingsDone(input.installation, input.assessment);
     const Words& words = input.words;
 
     QStringList sentences;
-    tell(sentences, QT_TRANSLATE_NOOP("Report", "One danger was found."),
-         QT_TRANSLATE_NOOP("Report", "%1 dangers were found."), of(Grade::MakeSafe), words);
+    if (answer(input.installation, input.assessment) == Answer::Fit)
+        sentences << (dangersOver == 0
+                          ? QCoreApplication::translate("Report", "Nothing was found that makes it unsafe.")
+                          : QCoreApplication::translate("Report", "Nothing is left that makes it unsafe."));
+    tellDangers(sentences, of(Grade::MakeSafe), dangersOver, words);
     tell(sentences, QT_TRANSLATE_NOOP("Report", "One fault could become a danger."),
          QT_TRANSLATE_NOOP("Report", "%1 faults could become a danger."), of(Grade::PutRight), words);
     tell(sentences, QT_TRANSLATE_NOOP("Report", "One thing could not be decided."),
@@ -45,7 +78,8 @@ QString whyText(const Composing& composing) {
          QT_TRANSLATE_NOOP("Report", "%1 more checks fail."),
          static_cast<int>(unmentionedFailures(input).size()), words);
     if (sentences.isEmpty())
-        sentences << QCoreApplication::translate("Report", "Nothing was found that makes it unsafe.");
+        sentences << QCoreApplication::translate("Report",
+                                                 "A check fails; an observation is about its place.");
     tell(sentences, QT_TRANSLATE_NOOP("Report", "One reading is still missing."),
          QT_TRANSLATE_NOOP("Report", "%1 readings are still missing."), progress.needed - progress.done,
          words);
@@ -109,10 +143,10 @@ Stack lookedAt(const Composing& composing) {
                                            style::subject, columnWidth);
     stack.push_back(
         row(QCoreApplication::translate("Report", "Boards"), share(coverage.boardsRead, coverage.boards)));
-    stack.push_back(row(QCoreApplication::translate("Report", "Circuits"),
+    stack.push_back(row(QCoreApplication::translate("Report", "Circuits read in full"),
                         share(coverage.circuitsRead, coverage.circuits)));
-    stack.push_back(row(QCoreApplication::translate("Report", "Readings"),
-                        share(coverage.readingsDone, coverage.readings)));
+    stack.push_back(row(QCoreApplication::translate("Report", "Readings taken"),
+                        share(coverage.readingsTaken, coverage.readings)));
     stack.push_back(row(QCoreApplication::translate("Report", "Readings that could not be taken"),
                         words.number(std::int64_t{coverage.limited})));
     return stack;

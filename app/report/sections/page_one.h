@@ -9,12 +9,12 @@ namespace loopwright::report {
 /// How much of the site the visit looked at.
 struct Coverage {
     int boards = 0;
-    int boardsRead = 0;
-    int circuits = 0; ///< that are in use
-    int circuitsRead = 0;
-    int readings = 0;
-    int readingsDone = 0;
-    int limited = 0; ///< readings that could not be taken, with a reason
+    int boardsRead = 0;   ///< where anything was read, at the board or at one of its circuits
+    int circuits = 0;     ///< that are in use
+    int circuitsRead = 0; ///< of which every reading that applies was taken
+    int readings = 0;     ///< that apply
+    int readingsTaken = 0;
+    int limited = 0; ///< readings that apply and could not be taken
 };
 Coverage coverageOf(const ReportInput& input);
 

@@ -7,10 +7,13 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace loopwright::report {
 namespace {
 
 constexpr int rowsOnAPage = 20;
+constexpr double aboveNotes = 1.6 * mm;
 
 std::vector<ScheduleRow> rowsOf(const Composing& composing, const Board& board) {
     const ReportInput& input = composing.input;
@@ -55,21 +58,65 @@ void writeBoardTitle(const Composing& composing, Flow& flow, const Board& board)
     flow.add(box, 0, Keep::WithNext);
 }
 
-void writeRows(const Composing& composing, Flow& flow, const std::vector<ScheduleRow>& rows) {
-    const std::vector<ScheduleColumn> columns = scheduleColumns();
-    flow.openTable(scheduleHead(composing.type, columns), scheduleKey(composing), rowsOnAPage);
+/// What stands between the head and the foot of the table: headings and ways.
+struct TableRow {
+    Box box;
+    const ScheduleRow* way = nullptr; ///< nullptr: a heading
+    bool counts() const { return way && way->circuit.use != CircuitUse::Spare; }
+};
+
+/// People type it as they like.
+QString asHeading(QString said) {
+    if (!said.isEmpty()) said[0] = said.at(0).toUpper();
+    return said;
+}
+
+std::vector<TableRow> tableRows(const Composing& composing, const std::vector<ScheduleColumn>& columns,
+                                const std::vector<ScheduleRow>& rows, const RowSpacing& spacing) {
+    std::vector<TableRow> table;
     std::string section;
     for (const ScheduleRow& row : rows) {
         if (row.circuit.section != section && !row.circuit.section.empty())
-            flow.row({sectionRow(composing.type, text(row.circuit.section))}, Keep::WithNext, false);
+            table.push_back({sectionRow(composing.type, asHeading(text(row.circuit.section)), spacing)});
         section = row.circuit.section;
-        if (&row == &rows.back()) flow.anchor(lastScheduleAnchor);
         const bool isSpare = row.circuit.use == CircuitUse::Spare;
-        flow.row(
-            {isSpare ? spareRow(composing.type, columns, row) : scheduleRow(composing.type, columns, row)},
-            Keep::Free, !isSpare);
+        table.push_back({isSpare ? spareRow(composing.type, columns, row, spacing)
+                                 : scheduleRow(composing.type, columns, row, spacing),
+                         &row});
+    }
+    return table;
+}
+
+/// Rows stand closer only where that brings the notes onto the page of their table.
+void writeRows(const Composing& composing, Flow& flow, const std::vector<ScheduleRow>& rows) {
+    const std::vector<ScheduleColumn> columns = scheduleColumns();
+    const Box head = scheduleHead(composing.type, columns);
+    const Box key = scheduleKey(composing, rows);
+    const Stack notes = scheduleNotes(composing, rows);
+    const double room = sheetOf(PageForm::Landscape).bodyHeight - flow.heightOnPage() - head.height -
+                        key.height - aboveNotes - heightOf(notes);
+    const auto fits = [&](const std::vector<TableRow>& table) {
+        double height = 0;
+        for (const TableRow& row : table)
+            height += row.box.height;
+        return height <= room && std::ranges::count_if(table, &TableRow::counts) <= rowsOnAPage;
+    };
+    std::vector<TableRow> table = tableRows(composing, columns, rows, usualRows);
+    if (!fits(table)) {
+        std::vector<TableRow> closer = tableRows(composing, columns, rows, closeRows);
+        if (fits(closer)) table = std::move(closer);
+    }
+
+    flow.openTable(head, key, rowsOnAPage);
+    for (const TableRow& row : table) {
+        const bool isLast = &row == &table.back();
+        if (isLast) flow.anchor(lastScheduleAnchor);
+        flow.row({row.box}, !row.way || (isLast && !notes.empty()) ? Keep::WithNext : Keep::Free,
+                 row.counts());
     }
     flow.closeTable();
+    for (const Box& part : notes)
+        flow.add(part, aboveNotes);
 }
 
 } // namespace
@@ -92,7 +139,6 @@ void writeSchedules(const Composing& composing, Flow& flow) {
             continue;
         }
         writeRows(composing, flow, rows);
-        writeScheduleNotes(composing, flow, rows);
     }
 }
 

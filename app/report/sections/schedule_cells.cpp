@@ -3,6 +3,8 @@
 
 #include "core/checks/answering_field.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace loopwright::report::cells {
@@ -44,12 +46,18 @@ ScheduleCell signedFigure(const QString& figure, Origin origin) {
 }
 
 /// "LIM" stands for the reason, which is told below the table.
+ScheduleCell limited() {
+    ScheduleCell cell{QStringLiteral("LIM"), soft};
+    cell.isLimited = true;
+    return cell;
+}
+
 ScheduleCell figureCell(const ScheduleRow& row, const EntryText& entry) {
     switch (entry.state) {
     case EntryState::Missing:
         return {};
     case EntryState::Limited:
-        return {QStringLiteral("LIM"), soft};
+        return limited();
     case EntryState::NotApplicable:
         return {QStringLiteral("N/A"), soft};
     default:
@@ -90,7 +98,7 @@ ScheduleCell ofTest(const ScheduleRow& row, TestOutcome CircuitReading::*member,
         result.said = QStringLiteral("\u2212");
         break;
     case TestOutcome::Limited:
-        result = {QStringLiteral("LIM"), soft};
+        result = limited();
         break;
     case TestOutcome::NotApplicable:
         result = {QStringLiteral("N/A"), soft};
@@ -119,6 +127,9 @@ ScheduleCell residualRating(const ScheduleRow& row) {
     cell.isMissing =
         cell.said.isEmpty() && isMissing(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
     cell.verdict = verdictIn(row, {RecordKind::Circuit, "residual.residualCurrent_mA"});
+    // A mark alone would seem to belong to the figure beside it.
+    if (!row.circuit.residual.fitted && isLoud(cell.verdict))
+        cell.said = QCoreApplication::translate("Report", "none", "residual current device");
     return cell;
 }
 

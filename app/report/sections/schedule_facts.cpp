@@ -30,7 +30,7 @@ class BoardFacts {
         add(translate(QT_TRANSLATE_NOOP("Report", "Fed from")), fedFrom());
         if (feeder_) {
             add(translate(QT_TRANSLATE_NOOP("Report", "Device")), deviceSaid(feeder_->device, input_));
-            add(translate(QT_TRANSLATE_NOOP("Report", "Tails")), tails());
+            add(translate(QT_TRANSLATE_NOOP("Report", "Feeder")), feederSizes());
         }
         addReading(QStringLiteral("Z_db"), &BoardReading::loopImpedance, units::ohm);
         addReading(translate(QT_TRANSLATE_NOOP("Report", "Fault current")),
@@ -78,7 +78,7 @@ class BoardFacts {
             said = joinedWith(said, entry(reading_->residualTime, units::millisecond));
             said = joinedWith(said, entry(reading_->residualTimeFive, units::millisecond));
         }
-        add(QCoreApplication::translate("Report", "Residual device"), said);
+        add(QCoreApplication::translate("Report", "RCD"), said);
     }
     QString fedFrom() const {
         if (!feeder_) return QCoreApplication::translate("Report", "supply");
@@ -86,7 +86,7 @@ class BoardFacts {
                          {find(input_.installation.boards, feeder_->board), feeder_, nullptr});
     }
     /// "35 / 16 mm², 24 m"
-    QString tails() const {
+    QString feederSizes() const {
         const Wiring& wiring = feeder_->wiring;
         const QString line = input_.words.figure(toText(wiring.lineSize, units::squareMillimetre));
         const QString protective = entry(wiring.protectiveSize, units::squareMillimetre);

@@ -6,10 +6,13 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace loopwright::report {
 namespace {
 
-constexpr double keptNote = 60 * mm; ///< notes that are higher may be parted
+constexpr double keptNote = 30 * mm;  ///< notes that are higher may be parted
+constexpr double keptNotes = 80 * mm; ///< that stand in one box, one below the other
 constexpr TextStyle keyStyle{PageText::Head, Weight::Regular, &Look::inkSoft};
 
 /// Pieces beside each other, on as many lines as they need.
@@ -73,21 +76,23 @@ QString limitSaid(const RuleSet& rules, const Words& words) {
         .arg(words.measure({rules.loopGuard * 100, units::percent, 0}));
 }
 
-/// Ways by what they share, in the order in which that first appears.
-using Ways = std::vector<std::pair<QString, QStringList>>;
+/// Names by what they share, in the order in which that first appears.
+using Grouped = std::vector<std::pair<QString, QStringList>>;
 
-void addWay(Ways& ways, const QString& shared, const Circuit& circuit) {
+void add(Grouped& groups, const QString& shared, const QString& name) {
     if (shared.isEmpty()) return;
-    const QString way = text(circuit.way.empty() ? circuit.name : circuit.way);
-    for (auto& [name, those] : ways)
-        if (name == shared) {
-            those << way;
-            return;
-        }
-    ways.push_back({shared, {way}});
+    const auto found = std::ranges::find(groups, shared, &Grouped::value_type::first);
+    if (found == groups.end())
+        groups.push_back({shared, {name}});
+    else
+        found->second << name;
 }
 
-QString listed(const Ways& ways) {
+QString wayOf(const Circuit& circuit) {
+    return text(circuit.way.empty() ? circuit.name : circuit.way);
+}
+
+QString listed(const Grouped& ways) {
     QStringList said;
     for (const auto& [shared, those] : ways)
         said << QStringLiteral("%1: %2").arg(shared, those.join(QStringLiteral(", ")));
@@ -141,38 +146,98 @@ QString residualOf(const ScheduleRow& row) {
     return said.join(QStringLiteral(", "));
 }
 
+/// Why a reading could not be taken, empty where no reason is recorded as with a test's outcome; nothing
+/// of any other reading.
+std::optional<std::string> limitIn(const Field<CircuitReading>& field, const CircuitReading& reading) {
+    const std::string stored = field.get(reading);
+    if (field.info.kind == FieldKind::Option && stored == choiceKey(TestOutcome::Limited)) return "";
+    if (field.info.kind != FieldKind::Figure) return std::nullopt;
+    const auto entry = parseEntry(stored, field.info.unit);
+    if (!entry || entry->state != EntryState::Limited) return std::nullopt;
+    return entry->reason;
+}
+
+/// What could not be read, each reason once.
+QStringList limitsOf(const ScheduleRow& row) {
+    Grouped byReason;
+    QStringList unexplained;
+    for (const Field<CircuitReading>& field : fieldsOf<CircuitReading>()) {
+        const auto reason = limitIn(field, *row.reading);
+        if (!reason) continue;
+        const QString name = row.input.words.word("field.circuit_reading." + std::string(field.info.key));
+        if (reason->empty())
+            unexplained << name;
+        else
+            add(byReason, text(*reason), name);
+    }
+    if (byReason.size() == 1 && byReason.front().second.size() + unexplained.size() > 1)
+        return {QCoreApplication::translate("Report", "LIM throughout: %1").arg(byReason.front().first)};
+    QStringList said;
+    for (const auto& [reason, names] : byReason)
+        said << QCoreApplication::translate("Report", "%1: LIM: %2")
+                    .arg(names.join(QStringLiteral("; ")), reason);
+    if (!unexplained.isEmpty())
+        said << QCoreApplication::translate("Report", "%1: LIM, no reason is recorded")
+                    .arg(unexplained.join(QStringLiteral("; ")));
+    return said;
+}
+
 /// Reasons why something was not read, the fault current at a circuit's own device, and what somebody
 /// remarked.
 QStringList remarksOf(const ScheduleRow& row) {
     QStringList said;
     const Words& words = row.input.words;
     if (row.reading) {
-        for (const Field<CircuitReading>& field : fieldsOf<CircuitReading>()) {
-            if (field.info.kind != FieldKind::Figure) continue;
-            const auto entry = parseEntry(field.get(*row.reading), field.info.unit);
-            const bool isOwnFault = field.info.key.starts_with("prospectiveFaultCurrent");
-            if (!entry ||
-                (entry->state != EntryState::Limited && !(isOwnFault && entry->state == EntryState::Value)))
-                continue;
+        said << limitsOf(row);
+        if (row.reading->prospectiveFaultCurrent.hasFigure())
             said << QStringLiteral("%1: %2").arg(
-                words.word("field.circuit_reading." + std::string(field.info.key)),
-                entrySaid(*entry, field.info.unit, words));
-        }
+                words.word("field.circuit_reading.prospectiveFaultCurrent_kA"),
+                entrySaid(toText(row.reading->prospectiveFaultCurrent, units::kiloampere), units::kiloampere,
+                          words));
         if (!row.reading->remark.empty()) said << text(row.reading->remark);
     }
     if (!row.circuit.notes.empty()) said << text(row.circuit.notes);
     return said;
 }
 
+/// Whether a cell of these rows has the property.
+bool isAny(const std::vector<ScheduleRow>& rows, bool ScheduleCell::*property) {
+    const std::vector<ScheduleColumn> columns = scheduleColumns();
+    return std::ranges::any_of(rows, [&](const ScheduleRow& row) {
+        return row.circuit.use != CircuitUse::Spare &&
+               std::ranges::any_of(columns,
+                                   [&](const ScheduleColumn& column) { return column.cell(row).*property; });
+    });
+}
+
+/// A note with its name at the left; in parts where it is high.
+Stack note(const Typesetter& type, const QString& name, const QString& said, double width) {
+    constexpr double nameWidth = 24 * mm, below = 0.4 * mm;
+    Stack parts;
+    for (const Stack& lines :
+         split(type.paragraph(said, style::foot, width - nameWidth, Align::Left, Notation::Symbols),
+               keptNote)) {
+        if (lines.empty()) continue;
+        const Stack title =
+            parts.empty() ? type.fitted(name, style::footStrong, nameWidth - 2 * mm) : Stack{};
+        Box box{width, std::max(heightOf(lines), heightOf(title)) + below, {}};
+        box.put(joined(title), {0, 0});
+        box.put(joined(lines), {nameWidth, 0});
+        parts.push_back(box);
+    }
+    return parts;
+}
+
 } // namespace
 
-Box scheduleKey(const Composing& composing) {
+Box scheduleKey(const Composing& composing, const std::vector<ScheduleRow>& rows) {
     const Typesetter& type = composing.type;
     const Words& words = composing.input.words;
     Wrapped line(sheetOf(PageForm::Landscape).width, type.lineHeight(keyStyle) + 0.4 * mm);
     for (const Verdict verdict : {Verdict::Holds, Verdict::Close, Verdict::Fails, Verdict::CannotTell})
         line.put(markSaid(type, verdict, words.word(wordKey(verdict))));
-    line.put(cornersSaid(type, QCoreApplication::translate("Report", "not read")));
+    if (isAny(rows, &ScheduleCell::isMissing))
+        line.put(cornersSaid(type, QCoreApplication::translate("Report", "not read")));
     TextStyle carried = keyStyle;
     carried.isItalic = true;
     line.put(said(type, QCoreApplication::translate("Report", "‹ carried from the visit before"), carried));
@@ -180,7 +245,8 @@ Box scheduleKey(const Composing& composing) {
     line.put(said(type, QCoreApplication::translate("Report", "= worked out")));
     line.put(said(type, QCoreApplication::translate("Report", "~ assumed")));
     line.put(said(type, QCoreApplication::translate("Report", "+ correct, − wrong")));
-    line.put(said(type, QCoreApplication::translate("Report", "LIM: see below")));
+    if (isAny(rows, &ScheduleCell::isLimited))
+        line.put(said(type, QCoreApplication::translate("Report", "LIM: could not be read, see the notes")));
     line.put(
         said(type, QCoreApplication::translate("Report", "at 1, at 5: times the rated residual current")));
     line.put(said(type, limitSaid(composing.input.rules, words)));
@@ -190,29 +256,17 @@ Box scheduleKey(const Composing& composing) {
     return box;
 }
 
-void writeScheduleNotes(const Composing& composing, Flow& flow, const std::vector<ScheduleRow>& rows) {
-    Ways cables, residuals;
+Stack scheduleNotes(const Composing& composing, const std::vector<ScheduleRow>& rows) {
+    constexpr double between = 8 * mm;
+    const double width = (sheetOf(PageForm::Landscape).width - between) / 2;
+    Grouped cables, residuals;
     for (const ScheduleRow& row : rows) {
-        addWay(cables, cableOf(row), row.circuit);
-        addWay(residuals, residualOf(row), row.circuit);
+        add(cables, cableOf(row), wayOf(row.circuit));
+        add(residuals, residualOf(row), wayOf(row.circuit));
     }
-    constexpr double nameWidth = 26 * mm, below = 0.6 * mm;
-    const double width = sheetOf(PageForm::Landscape).width;
-    flow.add(gap(2 * mm));
+    Stack notes;
     const auto write = [&](const QString& name, const QString& said) {
-        const Stack lines =
-            composing.type.paragraph(said, style::foot, width - nameWidth, Align::Left, Notation::Symbols);
-        bool isFirst = true;
-        for (const Stack& part : split(lines, keptNote)) {
-            Box box{width, heightOf(part) + below, {}};
-            if (isFirst)
-                box.put(joined(composing.type.fitted(name, style::footStrong, nameWidth - 2 * mm)), {0, 0});
-            box.height =
-                std::max(box.height, composing.type.lineHeight(style::foot) * (isFirst ? 1 : 0) + below);
-            box.put(joined(part), {nameWidth, 0});
-            if (!part.empty()) flow.add(box);
-            isFirst = false;
-        }
+        append(notes, note(composing.type, name, said, width));
     };
     write(QCoreApplication::translate("Report", "Devices"), devicesIn(rows).join(QStringLiteral(".  ")));
     write(QCoreApplication::translate("Report", "Residual types"), listed(residuals));
@@ -221,6 +275,15 @@ void writeScheduleNotes(const Composing& composing, Flow& flow, const std::vecto
     for (const ScheduleRow& row : rows)
         write(QCoreApplication::translate("Report", "Way %1").arg(text(row.circuit.way)),
               remarksOf(row).join(QStringLiteral(".  ")));
+
+    Stack boxes;
+    for (const Stack& part : split(notes, keptNotes)) {
+        if (part.empty()) continue;
+        const std::size_t left = balanced(part);
+        boxes.push_back(
+            sideBySide(std::span(part).first(left), std::span(part).subspan(left), width + between));
+    }
+    return boxes;
 }
 
 } // namespace loopwright::report

@@ -8,7 +8,6 @@
 namespace loopwright::report {
 namespace {
 
-constexpr double rowHeight = 5.55 * mm;
 constexpr double groupHeight = 4.7 * mm;
 constexpr double titleHeight = 4.9 * mm;
 constexpr double cellPadding = 0.9 * mm;
@@ -16,6 +15,7 @@ constexpr double groupRule = 0.2 * mm;
 constexpr double markSide = 2.3 * mm;
 constexpr double markGap = 0.5 * mm;
 constexpr double markReach = 0.6 * mm; ///< by which a mark goes into the padding at its left
+constexpr double leastScale = 0.85;    ///< of a name, and of a figure beside its mark
 
 double widthOf(const std::vector<ScheduleColumn>& columns) {
     double sum = 0;
@@ -37,7 +37,20 @@ void addFloor(Box& box) {
     box.add(LineInk{{0, box.height}, {box.width, box.height}, hairline, &Look::line});
 }
 
-/// Text of a cell with its mark at the left; as high as it must be.
+/// A figure below its mark.
+Box markedAbove(const Typesetter& type, const ScheduleCell& cell, const TextStyle& style, double room,
+                Align align) {
+    const Box figure = joined(type.fitted(cell.said, style, room, align, Notation::Plain, smallestFigure));
+    Box box{room, markSide + figure.height, {}};
+    const double free = room - markSide;
+    box.add(MarkInk{QRectF(align == Align::Right ? free : free / 2, 0, markSide, markSide),
+                    markOf(cell.verdict), inkOf(cell.verdict)});
+    box.put(figure, {0, markSide});
+    return box;
+}
+
+/// Text of a cell with its mark at the left, or above a figure that would be too small beside it; as high as
+/// it must be.
 Box cellBox(const Typesetter& type, const ScheduleColumn& column, const ScheduleCell& cell) {
     const double room = column.width - 2 * cellPadding;
     if (cell.isMissing) {
@@ -50,17 +63,21 @@ Box cellBox(const Typesetter& type, const ScheduleColumn& column, const Schedule
         box.add(CornersInk{QRectF(left, 0, width, high), &Look::cannotTell});
         return box;
     }
-    const bool isVerdict = column.align == Align::Left && cell.verdict != Verdict::DoesNotApply;
-    const double smallest = column.align == Align::Left ? smallestText : smallestFigure;
+    const bool isText = column.align == Align::Left;
+    const bool isVerdict = isText && cell.verdict != Verdict::DoesNotApply;
     if (!isLoud(cell.verdict) && !isVerdict)
-        return joined(type.fitted(cell.said, cell.style, room, column.align, Notation::Plain, smallest));
+        return joined(type.fitted(cell.said, cell.style, room, column.align, Notation::Plain,
+                                  isText ? leastScale : smallestFigure));
 
     TextStyle style = cell.style;
     style.ink = inkOf(cell.verdict);
     if (isLoud(cell.verdict)) style.weight = Weight::Semibold;
     const double indent = markSide + (isVerdict ? 2 * markGap : markGap - markReach);
+    // Whole steps of size take a little of what is free.
+    if (!isText && leastScale * type.width(cell.said, style) > 0.98 * (room - indent))
+        return markedAbove(type, cell, style, room, column.align);
     const Box words =
-        joined(type.fitted(cell.said, style, room - indent, column.align, Notation::Plain, smallest));
+        joined(type.fitted(cell.said, style, room - indent, column.align, Notation::Plain, leastScale));
     Box box{room, std::max(words.height, markSide), {}};
     box.put(words, {indent, (box.height - words.height) / 2});
     double left = isVerdict ? 0 : -markReach;
@@ -97,12 +114,13 @@ Box scheduleHead(const Typesetter& type, const std::vector<ScheduleColumn>& colu
     return box;
 }
 
-Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row) {
+Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row,
+                const RowSpacing& spacing) {
     std::vector<Box> cells;
-    double height = rowHeight;
+    double height = spacing.least;
     for (const ScheduleColumn& column : columns) {
         cells.push_back(cellBox(type, column, column.cell(row)));
-        height = std::max(height, cells.back().height + 1.2 * mm);
+        height = std::max(height, cells.back().height + spacing.around);
     }
     Box box{widthOf(columns), height, {}};
     addFloor(box);
@@ -115,14 +133,15 @@ Box scheduleRow(const Typesetter& type, const std::vector<ScheduleColumn>& colum
     return box;
 }
 
-Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row) {
+Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns, const ScheduleRow& row,
+             const RowSpacing& spacing) {
     constexpr std::size_t named = 2; // way and name stand before what an empty way has not
-    Box box{widthOf(columns), rowHeight, {}};
+    Box box{widthOf(columns), spacing.least, {}};
     addFloor(box);
     double at = 0;
     for (std::size_t index = 0; index < named; ++index) {
         const Box cell = cellBox(type, columns[index], columns[index].cell(row));
-        box.height = std::max(box.height, cell.height + 1.2 * mm);
+        box.height = std::max(box.height, cell.height + spacing.around);
         box.put(cell, {at + cellPadding, (box.height - cell.height) / 2});
         at += columns[index].width;
     }
@@ -132,11 +151,11 @@ Box spareRow(const Typesetter& type, const std::vector<ScheduleColumn>& columns,
     return box;
 }
 
-Box sectionRow(const Typesetter& type, const QString& heading) {
+Box sectionRow(const Typesetter& type, const QString& heading, const RowSpacing& spacing) {
     constexpr TextStyle style{PageText::Schedule, Weight::Semibold, &Look::inkSoft};
     const double width = sheetOf(PageForm::Landscape).width;
     const Box said = joined(type.paragraph(heading, style, width - 2 * cellPadding));
-    Box box{width, std::max(rowHeight, said.height + 1.4 * mm), {}};
+    Box box{width, std::max(spacing.least, said.height + spacing.around), {}};
     box.add(FillInk{QRectF(0, 0, width, box.height), &Look::header});
     box.put(said, {cellPadding, (box.height - said.height) / 2});
     addFloor(box);

@@ -44,6 +44,12 @@ class WorkingCard {
             style::soft, inside, Align::Right));
     }
 
+    /// Workings of one verdict about one board.
+    std::string group() const {
+        const Place place = placeOf(composing_.input.installation, finding_.subject);
+        return std::string(verdictKey(finding_.verdict)) + (place.board ? place.board->id.text() : "");
+    }
+
   private:
     const Words& words() const { return composing_.input.words; }
 
@@ -145,17 +151,17 @@ void writeWorkings(const Composing& composing, Flow& flow) {
     const auto& findings = composing.input.assessment.findings;
     std::vector<Card> cards;
     for (const Verdict verdict : {Verdict::Fails, Verdict::Close})
-        for (std::size_t index = 0; index < findings.size(); ++index)
-            if (findings[index].verdict == verdict)
-                cards.push_back({WorkingCard(composing, findings[index]).make(),
-                                 {workingAnchor(index)},
-                                 WorkingCard(composing, findings[index]).continued()});
+        for (std::size_t index = 0; index < findings.size(); ++index) {
+            if (findings[index].verdict != verdict) continue;
+            const WorkingCard card(composing, findings[index]);
+            cards.push_back({card.make(), {workingAnchor(index)}, card.continued(), card.group()});
+        }
     if (cards.empty()) return;
     const QString title = QCoreApplication::translate("Report", "Workings of what fails or is close");
     flow.section(title, PageForm::Portrait);
     flow.startPage();
     writeTitle(composing, flow, title);
-    addCards(flow, cards);
+    addCards(flow, std::move(cards));
 }
 
 } // namespace loopwright::report

@@ -69,7 +69,7 @@ TEST(ReportPdf, isSoundAndSaysWhatThePagesSay) {
         EXPECT_TRUE(said.contains(text(circuit.name))) << circuit.name;
     for (std::size_t page = 1; page <= report.pages.size(); ++page)
         EXPECT_TRUE(said.contains(QStringLiteral("%1 of %2").arg(page).arg(report.pages.size())));
-    for (const char* part : {"Logged current: A day of firing", "1.40 times the rating",
+    for (const char* part : {"Logged current of Kiln, glaze room: A day of firing", "1.40 times the rating",
                              "Nothing was logged for 28 min of it, and no current is reckoned with there"})
         EXPECT_TRUE(said.contains(QString::fromLatin1(part))) << part;
 }
@@ -78,7 +78,7 @@ TEST(ReportPdf, saysWhereALogIsNotAtHand) {
     ReportedSite site = demoSite();
     std::erase_if(site.attachments, [](const Attachment& each) { return each.mediaType == "text/csv"; });
     const QString said = textOf(site.report());
-    EXPECT_TRUE(said.contains(QStringLiteral("Logged current: A day of firing")));
+    EXPECT_TRUE(said.contains(QStringLiteral("Logged current of Kiln, glaze room: A day of firing")));
     EXPECT_TRUE(said.contains(QStringLiteral("The log is not in the workbook.")));
 }
 
@@ -96,9 +96,11 @@ TEST(ReportPdf, printsALogOfACircuitThatNothingIsFoundIn) {
     std::size_t printed = 0;
     for (const Report::Page& page : report.pages) {
         const QString said = textOf(page);
-        if (!said.contains(QStringLiteral("Logged current: A day of firing"))) continue;
+        if (!said.contains(QStringLiteral("Logged current of"))) continue;
         ++printed;
-        EXPECT_TRUE(said.contains(text(lighting->name))) << said.toStdString();
+        EXPECT_TRUE(
+            said.contains(QStringLiteral("Logged current of %1: A day of firing").arg(text(lighting->name))))
+            << said.toStdString();
     }
     EXPECT_EQ(printed, 1u);
 }
