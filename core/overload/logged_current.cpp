@@ -152,8 +152,8 @@ double latest(const LoggedQuestion& question, const LoggedChannel& channel,
 
 LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warming& slow) {
     LoggedHeat heat;
-    heat.peak = quick.at(conductor, quick.warmed.peak);
-    heat.leastPeak = conductor.slow ? slow.at(conductor, slow.warmed.peak) : conductor.ambient;
+    heat.peak = temperatureOf(conductor, quick.warmed.peak);
+    heat.leastPeak = conductor.slow ? temperatureOf(conductor, slow.warmed.peak) : conductor.ambient;
     heat.leastAgeing = never;
     for (const Warming* warming : {&quick, &slow})
         for (const double energy : {conductor.life.least, conductor.life.most}) {
