@@ -230,6 +230,22 @@ Warmth warmthUnder(const Conductor& conductor, physics::Duty cycle) {
             temperatureOf(conductor, quick.mean)};
 }
 
+Temperature warmestWithin(const Conductor& conductor, Time constant, physics::Duty cycle, Time within) {
+    constexpr double mostCycles = 64; // of more the settled cycle is the bound
+    const Heating heating(conductor, constant);
+    if (within > physics::lengthOf(cycle) * mostCycles)
+        return temperatureOf(conductor, settledUnder(heating, conductor.capacity, cycle).peak);
+    Ratio state = 0, warmest = 0;
+    for (Time left = within; left > Time();)
+        for (const physics::DutyStep& step : cycle) {
+            const Time length = std::min(step.duration, left);
+            state = heating.stateAfter(state, step.current, length);
+            warmest = std::max(warmest, state);
+            left = left - length;
+        }
+    return temperatureOf(conductor, warmest);
+}
+
 ConductorHeat heatUnder(const Conductor& conductor, const Steps& cycle) {
     ConductorHeat heat{warmthUnder(conductor, cycle), std::numeric_limits<double>::infinity(), 0};
     const auto take = [&](const Ageings& ageings) {

@@ -70,7 +70,10 @@ struct Warmth {
 };
 Warmth warmthUnder(const Conductor& conductor, physics::Duty cycle);
 
-/// The same, and what it does to the insulation.
+/// How warm it gets within so long of a cycle, from ambient on, heated up as quickly as `constant` says.
+Temperature warmestWithin(const Conductor& conductor, Time constant, physics::Duty cycle, Time within);
+
+/// The same as warmthUnder(), and what it does to the insulation.
 struct ConductorHeat : Warmth {
     /// How fast the insulation ages, as a multiple of ageing at its limit; estimates, by the least and the
     /// most that activation energies and time constants allow.

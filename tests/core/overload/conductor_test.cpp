@@ -87,7 +87,17 @@ TEST(ConductorHeat, AboveItsLimitTheResistanceIsThatOfItsTemperature) {
     EXPECT_TRUE(std::isfinite(heatUnder(wire, steady(500)).mostAgeing));
 }
 
-/// The same by small steps: the settled cycle's peak, mean and ageing at the most energy.
+TEST(ConductorHeat, WarmestWithinIsBoundedByTheSettledCycle) {
+    const Conductor wire = thin();
+    const Steps cycle = runs(25, 2, 3);
+    const auto within = [&](Time time) { return warmestWithin(wire, *wire.slow, cycle, time).base(); };
+    EXPECT_NEAR(within({}), 30, 1e-9);
+    EXPECT_NEAR(within(minutes(1)), 30 + 40 * std::pow(25 / 19.5, 2) * -std::expm1(-60 / 300.0), 1e-6);
+    EXPECT_NEAR(within(hours(9)), heatUnder(wire, cycle).leastPeak.base(), 1e-6);
+    EXPECT_GT(within(minutes(11)), within(minutes(2)));
+}
+
+/// By small steps: the settled cycle's peak, mean and ageing at the most energy.
 struct Stepped {
     double peak = 0, mean = 0, ageing = 0;
 };
