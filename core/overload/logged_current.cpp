@@ -196,6 +196,7 @@ LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& c
     }
     answer.length = seconds(channel.seconds.back()) + channel.lastStep;
     answer.gaps = channel.gaps;
+    answer.atFirst = amperes(channel.amperes.front());
     const double logged = (answer.length - channel.gaps).base();
     answer.peak = amperes(std::sqrt(highest));
     answer.rms = amperes(logged > 0 ? std::sqrt(energy / logged) : 0);
