@@ -116,6 +116,41 @@ TEST(Remedies, OfADeviceThatIsOnlyTooSmallFitOneThatTheWiringCarries) {
     EXPECT_EQ(other->change.edits.front().values.front().text, "25 (typed)");
 }
 
+/// Shifts of verdicts outside a circuit, by judging the whole site before and after.
+std::vector<CheckShift> shiftsOfTheWholeSite(const Installation& changed, const Visit& visit, Id circuit) {
+    const auto rest = [&](const Installation& site) {
+        auto findings = assess(site, visit.id, test::tables(), rulesOf(visit), Detail::VerdictOnly).findings;
+        std::erase_if(findings, [&](const Finding& finding) { return finding.subject.id == circuit; });
+        return findings;
+    };
+    auto shifts = shiftsBetween(rest(demo()), rest(changed));
+    std::erase_if(shifts, [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });
+    return shifts;
+}
+
+TEST(WhatIf, OfOneCircuitFindsElsewhereWhatJudgingTheWholeSiteDoes) {
+    const Visit& visit = demo().visits.back();
+    std::size_t found = 0;
+    for (const Circuit& circuit : demo().circuits) {
+        if (!isInUse(circuit)) continue;
+        for (const auto& [field, value] : {std::pair("load_A", "250"), std::pair("wiring.lineSize_mm2", "1"),
+                                           std::pair("device.ratedCurrent_A", "125")}) {
+            const Change change{{}, {setField(RecordKind::Circuit, circuit.id, field, value)}};
+            const auto result = whatIf(demo(), visit.id, circuit.id, change, test::tables(), rulesOf(visit));
+            ASSERT_TRUE(result);
+            const auto expected = shiftsOfTheWholeSite(result->changed, visit, circuit.id);
+            const std::string told = pathOf(demo(), circuit) + ", " + field;
+            ASSERT_EQ(result->elsewhere.size(), expected.size()) << told;
+            for (std::size_t i = 0; i < expected.size(); ++i) {
+                EXPECT_EQ(result->elsewhere[i].subject.id, expected[i].subject.id) << told;
+                EXPECT_EQ(result->elsewhere[i].check, expected[i].check) << told;
+            }
+            found += expected.size();
+        }
+    }
+    EXPECT_GT(found, 0U) << "something elsewhere must change for this to say anything";
+}
+
 std::vector<Remedy> remediesOf(const Fixture& fixture) {
     const Installation& site = fixture.installation;
     return remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet);
