@@ -131,7 +131,9 @@ std::vector<CheckShift> shiftsOfTheWholeSite(const Installation& changed, const 
 TEST(WhatIf, OfOneCircuitFindsElsewhereWhatJudgingTheWholeSiteDoes) {
     const Visit& visit = demo().visits.back();
     std::size_t found = 0;
-    for (const Circuit& circuit : demo().circuits) {
+    constexpr std::size_t stride = 7; // some circuits of each board
+    for (std::size_t at = 0; at < demo().circuits.size(); at += stride) {
+        const Circuit& circuit = demo().circuits[at];
         if (!isInUse(circuit)) continue;
         for (const auto& [field, value] : {std::pair("load_A", "250"), std::pair("wiring.lineSize_mm2", "1"),
                                            std::pair("device.ratedCurrent_A", "125")}) {
@@ -182,6 +184,9 @@ Fixture adjustable(double load) {
     Fixture fixture;
     fixture.circuit().device = {"60947-2", typed(amperes(100)), typed(kiloamperes(25))};
     fixture.circuit().device.thermalSetting = typed(amperes(63));
+    fixture.circuit().device.instantaneousSetting = typed(amperes(315));
+    fixture.reading().loopImpedance = test::read(ohms(0.25));
+    fixture.reading().continuity = test::read(ohms(0.07));
     fixture.wiring().lineSize = typed(squareMillimetres(25));
     fixture.wiring().protectiveSize = typed(squareMillimetres(16));
     fixture.circuit().load = typed(amperes(load));
