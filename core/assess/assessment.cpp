@@ -67,6 +67,37 @@ std::vector<Finding> assessCircuit(const Installation& installation, Id visit, I
     return findings;
 }
 
+std::vector<Finding> assessAround(const Installation& installation, Id visit, Id circuit,
+                                  const ReferenceTables& tables, const RuleSet& rules, Detail detail) {
+    std::vector<Finding> findings;
+    const Visit* row = find(installation.visits, visit);
+    const Circuit* changed = find(installation.circuits, circuit);
+    const Board* own = changed ? find(installation.boards, changed->board) : nullptr;
+    if (!row || !own) return findings;
+    if (std::ranges::find(installation.boards, circuit, &Board::fedFrom) != installation.boards.end()) {
+        findings = assess(installation, visit, tables, rules, detail).findings;
+        std::erase_if(findings, [&](const Finding& finding) { return finding.subject.id == circuit; });
+        return findings;
+    }
+    const VisitRecords records(installation, *row, tables, rules, detail);
+    for (const Supply& supply : installation.supplies)
+        find(supplyChecks(), records.forSupply(supply), findings);
+    const BoardContext ownContext = records.forBoard(*own);
+    for (const Board& board : installation.boards) {
+        const bool isThrough =
+            &board == own || std::ranges::any_of(ownContext.feeders, [&](const Feeder& feeder) {
+                return feeder.board.id == board.id;
+            });
+        if (!isThrough) continue;
+        const BoardContext context = records.forBoard(board);
+        find(boardChecks(), context, findings);
+        for (const Feeder& feeder : ownContext.feeders)
+            if (feeder.board.id == board.id && isInUse(feeder.circuit))
+                find(circuitChecks(), records.forCircuit(context, feeder.circuit), findings);
+    }
+    return findings;
+}
+
 std::vector<const Finding*> Assessment::about(Id subject) const {
     std::vector<const Finding*> found;
     for (const Finding& finding : findings)

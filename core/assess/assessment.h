@@ -47,6 +47,13 @@ std::vector<Finding> assessCircuit(const Installation& installation, Id visit, I
                                    const ReferenceTables& tables, const RuleSet& rules,
                                    Detail detail = Detail::Full);
 
+/// What load, device and wiring of one circuit weigh on beside itself: findings about the supply, the boards
+/// that it is fed through and the circuits that feed them. Where it feeds a board itself that is everything.
+/// In the order of assess(); nothing about the circuit.
+std::vector<Finding> assessAround(const Installation& installation, Id visit, Id circuit,
+                                  const ReferenceTables& tables, const RuleSet& rules,
+                                  Detail detail = Detail::Full);
+
 /// Not fit when an observation of the visit that is not put right says Make safe, Put right or Look further,
 /// or when a finding fails.
 Answer answer(const Installation& installation, const Assessment& assessment);

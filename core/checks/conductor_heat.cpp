@@ -8,14 +8,22 @@
 namespace loopwright {
 namespace {
 
-/// Whether a sound device is sure to end this load, so that the wiring does not carry it for long.
-bool deviceEndsIt(const CircuitContext& context, const LoadOverTime& load) {
+/// By when a sound device is sure to have ended this load; nothing where it is not.
+std::optional<Time> endedAfter(const CircuitContext& context, const LoadOverTime& load) {
     Worksheet scratch(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
     const auto rated = overloadRating(context, scratch);
-    if (!rated || !context.family || load.current.value <= *rated) return false;
-    const auto question =
-        overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
-    return question && overload::sureToOperate(*question).operates();
+    const bool isExact = load.current.bound == Bound::Exact;
+    if (!rated || !context.family || !isExact || load.current.value <= *rated) return std::nullopt;
+    const auto endsUnder = [&](const overload::Load& asked) {
+        const auto question =
+            overloadQuestion(context, *context.family, context.circuit.device, *rated, asked);
+        return question ? overload::sureToOperate(*question) : overload::Edge{};
+    };
+    if (!endsUnder(load.load).operates()) return std::nullopt;
+    overload::Load together = load.load;
+    together.apart = {together.together};
+    const overload::Edge edge = endsUnder(together);
+    return edge.operates() ? std::optional(edge.after) : std::nullopt;
 }
 
 void showHeat(const VisitContext& visit, const Circuit& circuit, const overload::Conductor& conductor,
@@ -58,28 +66,62 @@ bool isPlain(const CircuitContext& context, Current load) {
            });
 }
 
-Finding judge(const overload::Conductor& conductor, const overload::Warmth& heat, const Figure<Current>& load,
-              Worksheet& sheet) {
-    const TemperatureDifference allowed = conductor.limit - conductor.ambient;
-    const auto compare = [&](Temperature reached) {
-        sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor.ambient, load),
-                      Figure<TemperatureDifference>{allowed}, units::kelvin);
-    };
-    const bool mayStay = heat.leastPeak <= conductor.limit;
-    compare(mayStay ? heat.peak : heat.leastPeak);
+Measure warm(Temperature temperature) {
+    return measure(temperature, units::celsius);
+}
+
+/// What conductors reach at most and at least, and what they may.
+void compareRises(const overload::Conductor& conductor, const overload::Warmth& heat, Temperature limit,
+                  const Figure<Current>& load, Worksheet& sheet) {
+    const TemperatureDifference allowed = limit - conductor.ambient;
+    const bool mayStay = heat.leastPeak <= limit;
+    const Temperature reached = mayStay ? heat.peak : heat.leastPeak;
+    sheet.compare(Relation::AtMost, "Δθ", rising(reached - conductor.ambient, load),
+                  Figure<TemperatureDifference>{allowed}, units::kelvin);
     if (mayStay && sheet.verdict() == Verdict::Fails) {
         sheet.atWorst(Verdict::Close);
         sheet.phrase(Verdict::Close, "check.conductor-heat.may-pass");
     }
-    return sheet.conclude(measure(mayStay ? heat.peak : heat.leastPeak, units::celsius),
-                          measure(conductor.limit, units::celsius));
+}
+
+Finding judge(const overload::Conductor& conductor, const overload::Warmth& heat, const Figure<Current>& load,
+              Worksheet& sheet) {
+    compareRises(conductor, heat, conductor.limit, load, sheet);
+    const bool mayStay = heat.leastPeak <= conductor.limit;
+    constexpr TemperatureDifference alike = kelvins(1);
+    const Measure bears = warm(conductor.limit);
+    if (mayStay || heat.peak - heat.leastPeak < alike)
+        return sheet.conclude(warm(mayStay ? heat.peak : heat.leastPeak), bears);
+    sheet.phrase(Verdict::Fails, "check.conductor-heat.fails-between");
+    return sheet.conclude(warm(heat.leastPeak), bears, warm(heat.peak));
+}
+
+/// A load that the device ends may warm conductors as much as the conventional operating current does: what
+/// the rule for overload accepts (IEC 60364-4-43, 433.1).
+Finding judgeUntil(Time ended, const overload::Conductor& conductor, const LoadOverTime& load,
+                   const RuleSet& rules, Worksheet& sheet) {
+    const physics::DutyStep conventional =
+        overload::steadyStep(conductor.capacity * rules.conventionalFactor);
+    const Temperature accepted = overload::warmthUnder(conductor, std::span(&conventional, 1)).mean;
+    const auto within = [&](Time constant) {
+        return overload::warmestWithin(conductor, constant, load.load.together, ended);
+    };
+    overload::Warmth heat{within(conductor.quick), conductor.ambient, conductor.ambient};
+    if (conductor.slow) heat.leastPeak = within(*conductor.slow);
+    if (heat.peak <= accepted) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
+    compareRises(conductor, heat, accepted, load.current, sheet);
+    if (sheet.verdict() == Verdict::Close)
+        sheet.phrase(Verdict::Close, "check.conductor-heat.may-pass-before-the-end");
+    sheet.phrase(Verdict::Fails, "check.conductor-heat.before-the-end");
+    const bool fails = sheet.verdict() == Verdict::Fails;
+    return sheet.conclude(warm(fails ? heat.leastPeak : heat.peak), warm(accepted), spanOf(ended));
 }
 
 } // namespace
 
 /// The conductors' temperature over the load's duty against what their insulation bears for ever. Two time
 /// constants bound it: of the conductor alone, and of the whole cable; what holds with one and not with the
-/// other is close.
+/// other is close. Where a sound device is sure to end the load they are judged until then.
 Finding checkConductorHeat(const CircuitContext& context) {
     Worksheet sheet(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("(θ_max − θ_a) (I/I_z)^2 ≤ θ_max − θ_a");
@@ -94,9 +136,10 @@ Finding checkConductorHeat(const CircuitContext& context) {
         return judge(*conductor, overload::warmthUnder(*conductor, std::span(&steady, 1)), *current, sheet);
     }
     const LoadOverTime load = loadOverTime(context, context, *current, sheet);
-    const auto conductor = conductorOf(context, *capacity, sheet.isFull() || !load.load.isSteady, sheet);
+    const auto conductor = conductorOf(context, *capacity, true, sheet);
     if (!conductor) return sheet.conclude();
-    if (deviceEndsIt(context, load)) return sheet.doesNotApply("check.conductor-heat.device-ends-it");
+    if (const auto ended = endedAfter(context, load))
+        return judgeUntil(*ended, *conductor, load, context.rules, sheet);
 
     const overload::Warmth heat = overload::warmthUnder(*conductor, load.load.together);
     if (sheet.isFull()) showHeat(context, context.circuit, *conductor, load, sheet);

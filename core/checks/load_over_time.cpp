@@ -134,6 +134,7 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
     if (constants) setConstants(context, capacity / usable(wiring.parallelConductors).value_or(1), conductor);
     conductor.capacity = capacity / legShare(context.rules, context.circuit);
     conductor.life = context.tables.insulationLife(wiring.insulation).value;
+    conductor.coefficient = context.tables.temperatureCoefficient(wiring.material).value;
     return conductor;
 }
 

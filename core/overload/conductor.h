@@ -7,7 +7,8 @@
 #include <optional>
 
 /// How warm a conductor gets under a load that comes and goes, and how its insulation ages. First-order
-/// heating, the resistance taken as that at the limit: warm side below I_z, cool side above (IEC 60287-1-1).
+/// heating, with the resistance that the conductor has at its temperature, but at least that at its limit: so
+/// the warm side everywhere (IEC 60287-1-1).
 namespace loopwright::overload {
 
 struct Conductor {
@@ -18,7 +19,43 @@ struct Conductor {
     /// If all of the cable does; nothing where its surroundings do too (in the ground) or nobody knows.
     std::optional<Time> slow;
     InsulationLife life;
+    double coefficient = 0; ///< alpha of the resistance at 20 degC, per kelvin; 0: it is that at the limit
 };
+
+/// How the warming of a conductor goes on, in shares of its rise at I_z: tau theta' = (I / I_z)2 r - theta,
+/// where r = R(theta) / R(limit), at least 1. Closed forms: a step crosses the limit once at most.
+class Heating {
+  public:
+    Heating(const Conductor& conductor, Time constant);
+
+    /// What a step ends in. `slope` is how much more that is for each share more at its start, `excess` the
+    /// integral of theta - 1 over the seconds in which that is above 0.
+    struct Moment {
+        Ratio state = 0;
+        double slope = 1;
+        double excess = 0;
+    };
+    Moment after(Ratio start, Current current, Time time) const;
+    Ratio stateAfter(Ratio start, Current current, Time time) const {
+        return after(start, current, time).state;
+    }
+    /// (I / I_z)2
+    Ratio square(Current current) const;
+    /// By which share r rises for each share of theta.
+    double feedback() const { return feedback_; }
+    Time constant() const { return constant_; }
+    /// Where figures end: nothing is left of an insulation, and copper melts.
+    Ratio highest() const { return highest_; }
+
+  private:
+    Current capacity_;
+    Time constant_;
+    double feedback_;
+    Ratio highest_;
+};
+
+/// The temperature of a thermal state.
+Temperature temperatureOf(const Conductor& conductor, Ratio state);
 
 /// tau = C (theta_r - theta_a) / (I_z2 R), R per metre at the limit: heat balance of a conductor at I_z
 /// (steady: I_z2 R = rise / thermal resistance). `heat` is C in J/(K m) of one conductor, `capacity` what one
@@ -33,7 +70,10 @@ struct Warmth {
 };
 Warmth warmthUnder(const Conductor& conductor, physics::Duty cycle);
 
-/// The same, and what it does to the insulation.
+/// How warm it gets within so long of a cycle, from ambient on, heated up as quickly as `constant` says.
+Temperature warmestWithin(const Conductor& conductor, Time constant, physics::Duty cycle, Time within);
+
+/// The same as warmthUnder(), and what it does to the insulation.
 struct ConductorHeat : Warmth {
     /// How fast the insulation ages, as a multiple of ageing at its limit; estimates, by the least and the
     /// most that activation energies and time constants allow.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/overload/current_log.h"
 
+#include "core/overload/log_heads.h"
 #include "core/overload/log_times.h"
 
 #include <algorithm>
@@ -43,10 +44,14 @@ class Lines {
     std::size_t number_ = 0;
 };
 
+/// What stands between quotes is one cell, separators and all.
 void split(std::string_view line, char separator, Cells& cells) {
     cells.clear();
     while (cells.size() <= mostChannels + 2) {
-        const std::size_t end = line.find(separator);
+        const std::size_t begins = std::min(line.find_first_not_of(" \t"), line.size());
+        const std::size_t quoteEnds =
+            begins < line.size() && line[begins] == '"' ? line.find('"', begins + 1) : line.npos;
+        const std::size_t end = line.find(separator, quoteEnds == line.npos ? 0 : quoteEnds);
         cells.push_back(trimmed(line.substr(0, end)));
         if (end == line.npos) return;
         line.remove_prefix(end + 1);
@@ -85,70 +90,75 @@ std::optional<LogFormat> formatOf(std::string_view line) {
     for (const char separator : {';', '\t', ','}) {
         if (line.find(separator) == line.npos) continue;
         split(line, separator, cells);
-        for (const char point : {'.', ','}) {
-            if (point == separator) continue;
-            for (const auto times : {DateTime, DateAndTime, ClockTime, Number})
-                if (const LogFormat format{separator, point, times}; reads(cells, format)) return format;
-        }
+        for (const auto times : {DateTime, DateAndTime, ClockTime, Number})
+            if (const LogFormat format{separator, 0, times}; reads(cells, format)) return format;
     }
     return std::nullopt;
 }
 
-/// Whether a column's name gives its unit so: "I1 [mA]", "time_ms", "current (kA)".
-bool isIn(std::string_view name, std::string_view unit) {
-    const std::size_t at = name.rfind(unit);
-    if (at == name.npos || at == 0) return false;
-    const std::string_view after = name.substr(at + unit.size());
-    return (after.empty() || after == "]" || after == ")") &&
-           std::string_view("[(_ /").find(name[at - 1]) != std::string_view::npos;
-}
-
-struct NamedFactor {
-    std::string_view unit;
-    double factor;
-};
-double factorIn(std::string_view name, std::initializer_list<NamedFactor> known) {
-    for (const NamedFactor& each : known)
-        if (isIn(name, each.unit)) return each.factor;
-    return 1;
-}
-
 struct Column {
     std::string name;
-    double factor = 1;
+    std::size_t place; ///< which cell of a line
+    LogHead head;
     std::vector<double> values; ///< NaN: nothing logged
 };
+
+/// Without the empty cells that a separator at the end of a line makes.
+std::size_t filled(const Cells& cells) {
+    std::size_t count = cells.size();
+    while (count > 0 && cells[count - 1].empty())
+        --count;
+    return count;
+}
 
 /// The lines of a log once its format is known.
 class Reader {
   public:
-    Reader(const LogFormat& format, const Cells& first, const Cells& header)
-      : format_(format) {
-        const auto nameOf = [&](std::size_t cell) {
-            return header.size() == first.size() ? header[cell] : std::string_view();
-        };
-        if (format.times == LogFormat::Times::Number)
-            timeFactor_ = factorIn(nameOf(0), {{"ms", 1e-3}, {"min", 60}, {"h", 3600}});
-        for (std::size_t cell = format.timeColumns(); cell < first.size(); ++cell) {
-            const bool isCurrent = first[cell].empty() || logNumber(first[cell], format.decimalPoint);
-            if (!isCurrent || columns_.size() >= mostChannels) continue;
-            places_.push_back(cell);
+    explicit Reader(const LogFormat& format)
+      : format_(format) {}
+
+    /// Chooses the columns by the first line of figures and the line above it.
+    tl::expected<void, Message> choose(const Cells& first, const Cells& above) {
+        const bool isHeader = above.size() == first.size();
+        if (!isHeader && format_.separator == ',' && above.size() > 1 && filled(above) < filled(first))
+            return Refusal(Message{"log.commas", {}});
+        const auto nameOf = [&](std::size_t cell) { return isHeader ? above[cell] : std::string_view(); };
+        const LogHead time = logHead(nameOf(0));
+        const bool isNumber = format_.times == LogFormat::Times::Number;
+        if (isNumber && time.holds == LogHead::Holds::Time) timeFactor_ = time.factor;
+        for (std::size_t cell = format_.timeColumns(); cell < first.size(); ++cell) {
+            const bool isFigure = first[cell].empty() || logNumber(first[cell], format_.decimalPoint);
+            if (!isFigure || columns_.size() >= mostChannels) continue;
+            const LogHead head = logHead(nameOf(cell));
+            const bool isTime = head.holds == LogHead::Holds::Time && !isLeast(nameOf(cell));
+            if (isTime && isNumber && time.holds != LogHead::Holds::Time)
+                return Refusal(Message{"log.time-not-first", {}});
+            if (isTime || head.holds == LogHead::Holds::Other) continue;
             std::string name(nameOf(cell));
-            if (name.empty()) name = std::to_string(places_.size());
-            const double factor = factorIn(name, {{"mA", 1e-3}, {"kA", 1e3}});
-            columns_.push_back({distinct(std::move(name)), factor, {}});
+            if (name.empty()) name = std::to_string(columns_.size() + 1);
+            columns_.push_back({distinct(std::move(name)), cell, head, {}});
         }
+        if (columns_.empty()) return Refusal(Message{"log.no-current-column", {}});
+        // Who asks for no channel gets the first: rather one that says that it is a current.
+        std::ranges::stable_partition(
+            columns_, [](const Column& column) { return column.head.holds == LogHead::Holds::Current; });
+        return {};
     }
 
     tl::expected<void, Message> take(std::string_view line, std::size_t number) {
         if (trimmed(line).empty()) return {};
         split(line, format_.separator, cells_);
-        cells_.resize(std::max(cells_.size(), places_.back() + 1));
+        cells_.resize(std::max(cells_.size(), format_.timeColumns() + 1));
+        if (format_.times == LogFormat::Times::Number) decide(cells_.front());
         const auto time = timeOf(cells_, format_);
         if (!time || !std::isfinite(*time)) return refused("log.bad-time", number);
         if (auto done = takeTime(*time * timeFactor_, number); !done) return done;
-        for (std::size_t i = 0; i < places_.size(); ++i)
-            if (auto done = takeValue(columns_[i], cells_[places_[i]], number); !done) return done;
+        for (Column& column : columns_) {
+            const bool isThere = column.place < cells_.size();
+            if (auto done = takeValue(column, isThere ? cells_[column.place] : std::string_view(), number);
+                !done)
+                return done;
+        }
         return {};
     }
 
@@ -162,6 +172,13 @@ class Reader {
     }
 
   private:
+    /// "I min" is the least of a current.
+    static bool isLeast(std::string_view name) { return name.ends_with("min") && !name.ends_with("/ min"); }
+    /// The first mark in any number of the log is that of all.
+    void decide(std::string_view cell) {
+        if (format_.decimalPoint != 0) return;
+        if (const std::size_t at = cell.find_first_of(".,"); at != cell.npos) format_.decimalPoint = cell[at];
+    }
     /// The name, or with a number behind it where a column bears it already: a line of units may name all.
     std::string distinct(std::string name) const {
         const std::string plain = name;
@@ -187,12 +204,13 @@ class Reader {
             column.values.push_back(std::nan(""));
             return {};
         }
+        decide(cell);
         const auto value = logNumber(cell, format_.decimalPoint);
         if (!value)
             return Refusal(Message{"log.bad-number", {static_cast<std::int64_t>(number), column.name}});
-        if (!std::isfinite(*value) || *value < 0 || *value * column.factor > mostAmperes)
+        if (!std::isfinite(*value) || *value < 0 || *value * column.head.factor > mostAmperes)
             return Refusal(Message{"log.no-current", {static_cast<std::int64_t>(number), column.name}});
-        column.values.push_back(*value * column.factor);
+        column.values.push_back(*value * column.head.factor);
         return {};
     }
     double usualStep() const {
@@ -239,7 +257,6 @@ class Reader {
     LogFormat format_;
     double timeFactor_ = 1;
     double midnights_ = 0;
-    std::vector<std::size_t> places_;
     std::vector<Column> columns_;
     std::vector<double> times_;
     Cells cells_;
@@ -269,7 +286,8 @@ tl::expected<LoggedCurrents, Message> readCurrentLog(std::string_view bytes) {
     Cells first, header;
     split(lines.line(), format->separator, first);
     split(above, format->separator, header);
-    Reader reader(*format, first, header);
+    Reader reader(*format);
+    if (auto done = reader.choose(first, header); !done) return Refusal(done.error());
     do {
         if (auto done = reader.take(lines.line(), lines.number()); !done) return Refusal(done.error());
     } while (lines.next());

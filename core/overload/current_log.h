@@ -32,18 +32,19 @@ struct LoggedChannel {
 
 /// All that was read from one log.
 struct LoggedCurrents {
-    std::vector<LoggedChannel> channels; ///< at least one
+    std::vector<LoggedChannel> channels; ///< at least one; those whose name says so first
 };
 
 inline constexpr std::string_view logMediaType = "text/csv";
 /// A file larger than this is refused; who reads files looks at their size first.
 inline constexpr std::size_t largestLog = 64u << 20;
 
-/// Reads a log: lines of a time and one or more currents, parted by semicolon, tab or comma. Times are
-/// seconds (or ms, min, h where the column's name says so), ISO dates with times, in one column or two, or
-/// clock times; they rise. Numbers have a decimal point, or a comma where commas part no columns. Lines
-/// before the first that reads so are passed over, the last of them may name the columns ("I1 [mA]"). An
-/// empty cell is a gap, and so is a step more than ten times the usual one.
+/// Reads a log: lines of a time and one or more currents, parted by semicolon, tab or comma; what is quoted
+/// is one cell. Times are seconds (or what unit the column's name says), ISO dates with times, in one column
+/// or two, or clock times; they rise. Numbers have a decimal point or a comma, as the first that has either.
+/// Lines before the first that reads so are passed over, the last of them may name the columns ("I1 [mA]");
+/// columns whose name says that they hold no current are passed over too. An empty cell is a gap, and so is a
+/// step more than ten times the usual one.
 ///
 /// The refusal says what is wrong and in which line.
 tl::expected<LoggedCurrents, Message> readCurrentLog(std::string_view bytes);

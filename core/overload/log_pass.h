@@ -25,6 +25,7 @@ struct Block {
 
 /// What one step of a log does to a conductor, in shares of its rise at I_z.
 struct Pace {
+    double step = 0; ///< s
     double decay = 1;
     double perSquare = 0; ///< of what the square of the current adds
 };
@@ -41,28 +42,41 @@ struct Warmed {
 /// A conductor on its way, and how long it was how warm.
 class Warming {
   public:
+    using Warmed = overload::Warmed;
     Warming(const Conductor& conductor, Time constant)
-      : decay_(constant.base())
+      : heating_(conductor, constant)
+      , decay_(constant.base())
       , perSquare_(1 / (conductor.capacity.base() * conductor.capacity.base())) {}
 
     Pace paceOf(double step) {
         const double decay = decay_.over(step);
-        return {decay, perSquare_ * (1 - decay)};
+        return {step, decay, perSquare_ * (1 - decay)};
+    }
+    /// Where it is, for samples that are gone through as if no resistance rose.
+    Warmed begun() const { return {warmed.state, warmed.state}; }
+    /// What came of them: that, or above the limit what the rise of the resistance makes of it.
+    void finish(const Warmed& plain, const double* currents, std::size_t count, const Pace& pace) {
+        if (plain.peak <= 1 || heating_.feedback() == 0) {
+            warmed.state = plain.state;
+            warmed.peak = std::max(warmed.peak, plain.peak);
+            return;
+        }
+        for (std::size_t i = 0; i < count; ++i) {
+            warmed.state = hotState(currents[i], pace);
+            warmed.peak = std::max(warmed.peak, warmed.state);
+        }
     }
     /// Counts the state for so long.
     void stay(double time) {
         const double bin = std::min(warmed.state * binsToLimit, static_cast<double>(bins_.size() - 1));
         bins_[static_cast<std::size_t>(bin)] += time;
     }
-    Temperature at(const Conductor& conductor, double state) const {
-        return conductor.ambient + (conductor.limit - conductor.ambient) * state;
-    }
     Ratio ageing(const Conductor& conductor, double energy) const {
         double sum = 0, time = 0;
         for (std::size_t i = 0; i < bins_.size(); ++i) {
             if (bins_[i] == 0) continue;
             const double middle = (static_cast<double>(i) + 0.5) / binsToLimit;
-            sum += bins_[i] * relativeAgeing(energy, conductor.limit, at(conductor, middle));
+            sum += bins_[i] * relativeAgeing(energy, conductor.limit, temperatureOf(conductor, middle));
             time += bins_[i];
         }
         return time > 0 ? sum / time : 0;
@@ -71,7 +85,18 @@ class Warming {
     Warmed warmed;
 
   private:
+    /// In short steps with the resistance that it has at their beginning.
+    double hotState(double current, const Pace& pace) const {
+        constexpr double shortStep = 0.05; // time constants
+        if (pace.step > shortStep * heating_.constant().base())
+            return heating_.stateAfter(warmed.state, amperes(current), seconds(pace.step));
+        const double resistance = 1 + heating_.feedback() * std::max(warmed.state - 1, 0.0);
+        return std::min(warmed.state * pace.decay + current * current * resistance * pace.perSquare,
+                        heating_.highest());
+    }
+
     static constexpr double binsToLimit = 64; // some tenths of a kelvin each
+    Heating heating_;
     Decay decay_;
     double perSquare_;
     std::array<double, 1024> bins_{};
@@ -83,6 +108,8 @@ struct NoWarming {
         void advance(double, const Pace&) {}
     };
     Pace paceOf(double) { return {}; }
+    Warmed begun() const { return {}; }
+    void finish(const Warmed&, const double*, std::size_t, const Pace&) {}
     void stay(double) {}
     Warmed warmed;
 };
@@ -138,13 +165,16 @@ class Pass {
     void goEvenly(Block& block, double step) {
         const Pace quickPace = quick_.paceOf(step), slowPace = slow_.paceOf(step);
         const double* const current = channel_.amperes.data();
-        auto quick = quick_.warmed, slow = slow_.warmed;
         double squares = 0, highest = 0;
         std::size_t above = 0;
         for (std::size_t i = block.first, end = block.first + block.count; i < end;) {
             const std::size_t looked = std::min(end, i + look_ - sinceLook_);
             unseen_ += static_cast<double>(looked - i) * step;
             sinceLook_ += looked - i;
+            const double* const first = current + i;
+            const std::size_t count = looked - i;
+            auto quick = quick_.begun();
+            auto slow = slow_.begun();
             for (; i < looked; ++i) {
                 const double square = current[i] * current[i];
                 quick.advance(square, quickPace);
@@ -153,8 +183,8 @@ class Pass {
                 highest = std::max(highest, square);
                 above += current[i] > rated_;
             }
-            quick_.warmed = quick;
-            slow_.warmed = slow;
+            quick_.finish(quick, first, count, quickPace);
+            slow_.finish(slow, first, count, slowPace);
             if (sinceLook_ >= look_) lookAtBoth();
         }
         block.energy = squares * step;
@@ -167,8 +197,8 @@ class Pass {
         for (std::size_t i = block.first; i < block.first + block.count; ++i) {
             const double current = channel_.amperes[i], square = current * current;
             const double step = stepOf(channel_, i);
-            quick_.warmed.advance(square, quick_.paceOf(step));
-            slow_.warmed.advance(square, slow_.paceOf(step));
+            goOn(quick_, current, step);
+            goOn(slow_, current, step);
             block.energy += square * step;
             block.time += step;
             block.highest = std::max(block.highest, square);
@@ -176,6 +206,13 @@ class Pass {
             unseen_ += step;
             if (++sinceLook_ >= look_) lookAtBoth();
         }
+    }
+
+    static void goOn(Warms& warming, const double& current, double step) {
+        const Pace pace = warming.paceOf(step);
+        auto plain = warming.begun();
+        plain.advance(current * current, pace);
+        warming.finish(plain, &current, 1, pace);
     }
 
     void lookAtBoth() {

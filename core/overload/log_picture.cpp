@@ -73,8 +73,8 @@ class LogRun {
       , columns_(columns)
       , width_(answer.length.base() / static_cast<double>(columns))
       , early_(question.device.replicas.early)
-      , late_(question.device.replicas.late)
-      , conductor_(question.conductor ? question.conductor->quick.base() : 1) {
+      , late_(question.device.replicas.late) {
+        if (const auto& conductor = question.conductor) heating_.emplace(*conductor, conductor->quick);
         picture_.rated = question.rated;
         picture_.earliestOperated = answer.earliest;
         picture_.latestOperated = answer.latest;
@@ -119,8 +119,7 @@ class LogRun {
 
     void advance(double current, double step, bool isLogged) {
         const double square = current * current;
-        if (const auto& conductor = question_.conductor)
-            conductor_.advance(square / (conductor->capacity.base() * conductor->capacity.base()), step);
+        if (heating_) warmth_ = heating_->stateAfter(warmth_, amperes(current), seconds(step));
         if (!isOver(picture_.earliestOperated)) early_.advance(square, step);
         if (!isOver(picture_.latestOperated)) late_.advance(square, step);
         note();
@@ -136,9 +135,7 @@ class LogRun {
 
     void note() {
         if (const auto& conductor = question_.conductor)
-            column().conductor =
-                std::max(column().conductor,
-                         conductor->ambient + (conductor->limit - conductor->ambient) * conductor_.state());
+            column().conductor = std::max(column().conductor, temperatureOf(*conductor, warmth_));
         if (!isOver(picture_.earliestOperated))
             keepHighest(column().earliest, early_.state([](Ratio a, Ratio b) { return std::max(a, b); }));
         if (!isOver(picture_.latestOperated))
@@ -153,7 +150,8 @@ class LogRun {
     LogPicture picture_;
     Extreme early_;
     Extreme late_;
-    Element conductor_; ///< in shares of its rise at I_z
+    std::optional<Heating> heating_; ///< of the conductor alone
+    Ratio warmth_ = 0;
 };
 
 } // namespace

@@ -96,8 +96,10 @@ std::optional<double> logNumber(std::string_view cell, char decimalPoint) {
     if (cell.empty() || cell.size() > longest) return std::nullopt;
     if (cell.front() == '+') cell.remove_prefix(1);
     for (std::size_t i = 0; i < cell.size(); ++i) {
-        if (decimalPoint != '.' && cell[i] == '.') return std::nullopt;
-        digits[i] = cell[i] == decimalPoint ? '.' : cell[i];
+        const bool isMark = cell[i] == '.' || cell[i] == ',';
+        if (isMark && decimalPoint == 0) decimalPoint = cell[i];
+        if (isMark && cell[i] != decimalPoint) return std::nullopt;
+        digits[i] = isMark ? '.' : cell[i];
     }
     double value = 0;
     const auto [end, failure] = std::from_chars(digits, digits + cell.size(), value);

@@ -152,8 +152,8 @@ double latest(const LoggedQuestion& question, const LoggedChannel& channel,
 
 LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warming& slow) {
     LoggedHeat heat;
-    heat.peak = quick.at(conductor, quick.warmed.peak);
-    heat.leastPeak = conductor.slow ? slow.at(conductor, slow.warmed.peak) : conductor.ambient;
+    heat.peak = temperatureOf(conductor, quick.warmed.peak);
+    heat.leastPeak = conductor.slow ? temperatureOf(conductor, slow.warmed.peak) : conductor.ambient;
     heat.leastAgeing = never;
     for (const Warming* warming : {&quick, &slow})
         for (const double energy : {conductor.life.least, conductor.life.most}) {
@@ -196,6 +196,7 @@ LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& c
     }
     answer.length = seconds(channel.seconds.back()) + channel.lastStep;
     answer.gaps = channel.gaps;
+    answer.atFirst = amperes(channel.amperes.front());
     const double logged = (answer.length - channel.gaps).base();
     answer.peak = amperes(std::sqrt(highest));
     answer.rms = amperes(logged > 0 ? std::sqrt(energy / logged) : 0);

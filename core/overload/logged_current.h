@@ -36,6 +36,7 @@ struct LoggedAnswer {
     Time length;
     Time gaps;
     std::optional<LoggedHeat> conductor;
+    Current atFirst; ///< the first sample: with a load then, more may have been than what begins cold
 };
 
 /// One pass over the samples, and for each replica one over blocks of them: a bound on its state shows which

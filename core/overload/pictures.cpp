@@ -121,6 +121,7 @@ class HeatRun {
         if (question.conductor) {
             picture_.limit = question.conductor->limit;
             conductor_ = question.conductor->ambient;
+            heating_.emplace(*question.conductor, question.conductor->quick);
         }
     }
 
@@ -142,10 +143,9 @@ class HeatRun {
 
   private:
     void advance(const physics::DutyStep& step) {
-        if (const auto& conductor = question_.conductor) {
-            const Temperature steady = physics::conductorTemperature(conductor->ambient, conductor->limit,
-                                                                     step.current, conductor->capacity);
-            conductor_ = physics::temperatureAfter(conductor_, steady, conductor->quick, step.duration);
+        if (heating_) {
+            warmth_ = heating_->stateAfter(warmth_, step.current, step.duration);
+            conductor_ = temperatureOf(*question_.conductor, warmth_);
         }
         early_.advance(step);
         late_.advance(step);
@@ -173,6 +173,8 @@ class HeatRun {
     HeatPicture picture_;
     Extreme early_;
     Extreme late_;
+    std::optional<Heating> heating_; ///< of the conductor alone
+    Ratio warmth_ = 0;
     Temperature conductor_;
     Time now_;
     bool earlyOperated_ = false;

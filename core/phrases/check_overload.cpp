@@ -107,6 +107,19 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Conductors reach {0} in use; their insulation bears {1}, and the "
                                         "device does not end it. Take load off, or fit larger wiring."),
            "temperature, temperature"},
+    Phrase{"check.conductor-heat.fails-between",
+           LOOPWRIGHT_PHRASE("Phrases", "Conductors reach {0} to {2} in use; their insulation bears {1}, and "
+                                        "the device does not end it. Take load off, or fit larger wiring."),
+           "temperature, temperature, temperature"},
+    Phrase{"check.conductor-heat.before-the-end",
+           LOOPWRIGHT_PHRASE("Phrases", "Conductors reach {0} or more before a sound device is sure to end "
+                                        "the load, after {2}; a short overload may warm them to {1}. Take "
+                                        "load off, or fit larger wiring."),
+           "temperature, temperature, time"},
+    Phrase{"check.conductor-heat.may-pass-before-the-end",
+           LOOPWRIGHT_PHRASE("Phrases", "Conductors may reach {0} before a sound device is sure to end the "
+                                        "load, after {2}; a short overload may warm them to {1}."),
+           "temperature, temperature, time"},
     Phrase{"check.conductor-heat.device-ends-it",
            LOOPWRIGHT_PHRASE("Phrases", "A sound device is sure to end this load."), ""},
     // A plug fuse that need not operate

@@ -20,6 +20,18 @@ constexpr std::array table{
                              "No line holds a time and a current, parted by semicolon, tab or comma. "
                              "Export the log as CSV."),
            ""},
+    Phrase{"log.no-current-column",
+           LOOPWRIGHT_PHRASE("Phrases", "No column holds a current, by their heads. Export one in A, mA or "
+                                        "kA."),
+           ""},
+    Phrase{"log.time-not-first",
+           LOOPWRIGHT_PHRASE("Phrases", "The time does not stand in the first column. Export the log with "
+                                        "the time first."),
+           ""},
+    Phrase{"log.commas",
+           LOOPWRIGHT_PHRASE("Phrases", "Lines have more columns than their heads: commas may part columns, "
+                                        "or decimals. Export the log with semicolons."),
+           ""},
     Phrase{
         "log.too-short",
         LOOPWRIGHT_PHRASE("Phrases", "The log has a single line of figures. Two times are needed at least."),

@@ -28,6 +28,13 @@ bool isKnown(const std::optional<Finding>& finding) {
     return !finding || finding->verdict != Verdict::CannotTell;
 }
 
+/// What fails before and after, and is farther from holding after.
+bool failsByMore(const CheckShift& shift) {
+    constexpr double alike = 1e-9; // of the limit
+    return fails(shift.before) && fails(shift.after) && shift.before->margin && shift.after->margin &&
+           *shift.after->margin < *shift.before->margin - alike;
+}
+
 /// Families that new devices are fitted from, the most usual first.
 constexpr std::array<std::string_view, 5> usualFamilies{"60898-B", "60898-C", "61009-B", "88-2", "88-3"};
 
@@ -61,9 +68,11 @@ class Finder {
                 return isSettled(finding.check) && finding.verdict == Verdict::Fails;
             }))
             return {};
+        otherSetting();
         runInTurns();
         lessLoad();
-        otherDevice(circuit_.wiring, RemedyKind::OtherDevice);
+        otherDevice();
+        withoutPlugFuse();
         separateCircuit();
         largerConductor();
         return std::move(remedies_);
@@ -80,6 +89,8 @@ class Finder {
         if (const auto current = loadCurrent(context, context, scratch))
             load_ = loadOverTime(context, context, *current, scratch);
         capacity_ = wiringCapacity(context, context, scratch);
+        rated_ = overloadRating(context, scratch);
+        isAdjustable_ = context.family && context.family->adjustable;
         equipment_.assign(context.equipment.begin(), context.equipment.end());
     }
 
@@ -88,20 +99,23 @@ class Finder {
         const bool fitsADevice = kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
         // What its plate will say is not known yet, and told as still to be found out.
         if (fitsADevice && shift.check == "breaking-capacity" && !isKnown(shift.after)) return false;
-        if (shift.isWorse()) return true;
+        if (shift.isWorse() || failsByMore(shift)) return true;
         if (!isSettled(shift.check)) return false;
         return fails(shift.after) || (fitsADevice && !isKnown(shift.after));
     }
-    bool isWorthTaking(RemedyKind kind, const Change& change) const {
+    enum class Worth : std::uint8_t { Nothing, Settles, HoldsThroughout };
+    Worth worthOf(RemedyKind kind, const Change& change) const {
         const auto changed = foretold(installation_, visit_, id_, change, tables_);
-        if (!changed) return false;
+        if (!changed) return Worth::Nothing;
         const auto shifts = shiftsBetween(
             before_, assessCircuit(*changed, visit_, id_, tables_, rules_, Detail::VerdictOnly));
-        return std::ranges::none_of(shifts, [&](const CheckShift& shift) { return isInTheWay(kind, shift); });
+        if (std::ranges::any_of(shifts, [&](const CheckShift& shift) { return isInTheWay(kind, shift); }))
+            return Worth::Nothing;
+        const bool stillFails =
+            std::ranges::any_of(shifts, [](const CheckShift& shift) { return fails(shift.after); });
+        return stillFails ? Worth::Settles : Worth::HoldsThroughout;
     }
-    /// Adds the remedy if it is one.
-    bool offer(RemedyKind kind, Change change) {
-        if (!isWorthTaking(kind, change)) return false;
+    bool add(RemedyKind kind, Change change) {
         auto result = whatIf(installation_, visit_, id_, change, tables_, rules_);
         if (!result) return false;
         Remedy remedy{kind, std::move(change), std::move(result->circuit), std::move(result->elsewhere),
@@ -113,6 +127,29 @@ class Finder {
         remedies_.push_back(std::move(remedy));
         return true;
     }
+    /// Adds the remedy if it is one.
+    bool offer(RemedyKind kind, Change change) {
+        return worthOf(kind, change) != Worth::Nothing && add(kind, std::move(change));
+    }
+    bool isOffered(RemedyKind kind) const {
+        return std::ranges::find(remedies_, kind, &Remedy::kind) != remedies_.end();
+    }
+
+    /// Candidates of one kind, the smallest first: the first that makes every check hold counts, or else the
+    /// first that settles what failed.
+    struct Choice {
+        std::optional<Change> best;
+        int alsoTried = 0;
+        bool isMade = false;
+    };
+    void consider(Choice& choice, RemedyKind kind, Change change) const {
+        constexpr int mostBeyondFirst = 8; // larger ones will hardly hold where these do not
+        const Worth worth = worthOf(kind, change);
+        if (choice.best) choice.isMade = ++choice.alsoTried >= mostBeyondFirst;
+        if (worth == Worth::HoldsThroughout || (worth == Worth::Settles && !choice.best))
+            choice.best = std::move(change);
+        choice.isMade = choice.isMade || worth == Worth::HoldsThroughout;
+    }
 
     Edit setLoad(Current load) const {
         return setField(RecordKind::Circuit, id_, "load_A", stored(load, units::ampere, 1));
@@ -120,27 +157,53 @@ class Finder {
     /// With so much left that the check is not even close.
     Current allowed(Current limit) const { return limit * (1 - rules_.closeBand); }
 
+    /// What the wiring carries of one device's current.
+    std::optional<Current> carried() const {
+        return capacity_ ? std::optional(*capacity_ / legShare(rules_, circuit_)) : std::nullopt;
+    }
+
+    /// The lowest whole ampere that carries the load, within the breaker's rating and what the wiring
+    /// carries.
+    void otherSetting() {
+        const auto frame = usable(circuit_.device.ratedCurrent);
+        if (!isAdjustable_ || !frame || !rated_) return;
+        const Current most = carried() ? std::min(*frame, *carried()) : *frame;
+        Choice choice;
+        for (const double share : {1 - rules_.closeBand, 1.0}) {
+            const Current setting = amperes(std::ceil(load_->load.peak.base() / share));
+            if (setting > most || setting == *rated_ || choice.isMade) continue;
+            consider(choice, RemedyKind::OtherSetting,
+                     {{"remedy.other-setting", {measure(setting, units::ampere)}},
+                      {setField(RecordKind::Circuit, id_, "device.thermalSetting_A",
+                                stored(setting, units::ampere, 0))}});
+        }
+        if (choice.best) add(RemedyKind::OtherSetting, std::move(*choice.best));
+    }
+
+    /// Only where there is time for each: their runs come to no more than all of it.
     void runInTurns() {
         Current steady, largest;
         std::size_t inTurns = 0;
+        Ratio share = 0;
         for (const overload::Piece& piece : load_->pieces) {
             const bool rests = piece.on && piece.off > Time();
             if (!rests) steady += piece.each * piece.count;
             if (!rests) continue;
             largest = std::max(largest, piece.each);
             inTurns += piece.count > 1 ? 2 : 1;
+            share += std::max(piece.count, 1.0) * (*piece.on / (*piece.on + piece.off));
         }
-        if (inTurns < 2) return;
+        constexpr Ratio allTime = 1 + 1e-9;
+        if (inTurns < 2 || share > allTime) return;
         const Current load = amperes(std::ceil((steady + largest).base() * 10 - 1e-6) / 10);
         offer(RemedyKind::RunInTurns,
               {{"remedy.run-in-turns", {measure(load, units::ampere)}}, {setLoad(load)}});
     }
 
     void lessLoad() {
-        const auto rated = usable(circuit_.device.ratedCurrent);
-        if (!rated) return;
-        Current most = allowed(*rated);
-        if (capacity_) most = std::min(most, allowed(*capacity_ / legShare(rules_, circuit_)));
+        if (!rated_) return;
+        Current most = allowed(*rated_);
+        if (carried()) most = std::min(most, allowed(*carried()));
         most = amperes(floored(most.base(), 1));
         if (!(most < load_->load.peak) || !(most > Current())) return;
         offer(RemedyKind::LessLoad,
@@ -168,6 +231,11 @@ class Finder {
              stored(rated, units::ampere, rated.base() == std::floor(rated.base()) ? 0 : 1)}};
         if (family.key != circuit_.device.family)
             values.insert(values.end(), {{"device.family", family.key}, {"device.breakingCapacity_kA", ""}});
+        if (isAdjustable_) // its settings go with it
+            for (const char* setting :
+                 {"device.thermalSetting_A", "device.thermalDelay_s", "device.shortTimeSetting_A",
+                  "device.shortTimeDelay_s", "device.instantaneousSetting_A"})
+                values.push_back({setting, ""});
         return {{Edit::Step::Set, RecordKind::Circuit, id_, std::move(values)}};
     }
 
@@ -182,7 +250,8 @@ class Finder {
 
     /// The smallest rating that carries the load and that the wiring carries, of the first family that has
     /// one. `wired` are the edits that make `wiring`.
-    bool otherDevice(const Wiring& wiring, RemedyKind kind, const std::vector<Edit>& wired = {}) {
+    void considerDevices(Choice& choice, const Wiring& wiring, RemedyKind kind,
+                         const std::vector<Edit>& wired = {}) const {
         for (const DeviceFamily* family : families())
             for (const Current rated : tables_.ratings(*family)) {
                 const bool isSame = family->key == circuit_.device.family &&
@@ -191,15 +260,30 @@ class Finder {
                 Change change{{}, fitted(*family, rated)};
                 change.edits.insert(change.edits.end(), wired.begin(), wired.end());
                 change.label = labelOf(kind, *family, rated, wiring);
-                if (offer(kind, std::move(change))) return true;
+                consider(choice, kind, std::move(change));
+                if (choice.isMade) return;
                 // The next rating is larger still; one that does not pass because of the wiring never will.
-                if (capacity_ && wired.empty() && rated > *capacity_ / legShare(rules_, circuit_)) break;
+                if (carried() && wired.empty() && rated > *carried()) break;
             }
-        return false;
+    }
+    void otherDevice() {
+        Choice choice;
+        considerDevices(choice, circuit_.wiring, RemedyKind::OtherDevice);
+        if (choice.best) add(RemedyKind::OtherDevice, std::move(*choice.best));
     }
 
-    /// Moves the heaviest piece whose going suffices. Where a piece hangs on a plug fuse that it overloads,
-    /// the plug fuse goes with it.
+    /// A piece that is alone on its circuit needs no fuse of its own: it is connected to the circuit, whose
+    /// device serves it.
+    void withoutPlugFuse() {
+        if (equipment_.size() != 1 || circuit_.use != CircuitUse::Fixed) return;
+        const Equipment& only = *equipment_.front();
+        if (!usable(only.plugFuse) || usable(only.count).value_or(1) > 1) return;
+        offer(RemedyKind::WithoutPlugFuse, {{"remedy.without-plug-fuse", {only.name}},
+                                            {setField(RecordKind::Equipment, only.id, "plugFuse_A", "N/A")}});
+    }
+
+    /// Moves the heaviest piece whose going suffices. Where it is the only one nothing would be left to
+    /// judge.
     void separateCircuit() {
         std::vector<const Equipment*> heaviest = equipment_;
         std::ranges::stable_sort(heaviest, std::greater<>{}, [&](const Equipment* equipment) {
@@ -210,11 +294,8 @@ class Finder {
                           {removeRecord(RecordKind::Equipment, equipment->id)}};
             const overload::Piece piece = pieceOf(*equipment);
             const Current left = load_->load.peak - piece.each * piece.count;
-            // Without other equipment nothing is left to judge.
-            if (equipment_.size() < 2 && !circuit_.load.hasFigure()) {
-                change = Change{{"remedy.device-of-its-own", {equipment->name}},
-                                {setField(RecordKind::Equipment, equipment->id, "plugFuse_A", "N/A")}};
-            } else if (circuit_.load.hasFigure()) {
+            if (equipment_.size() < 2 && !circuit_.load.hasFigure()) return;
+            if (circuit_.load.hasFigure()) {
                 if (!(left > Current())) continue;
                 change.edits.push_back(setLoad(amperes(std::ceil(left.base() * 10) / 10)));
             }
@@ -266,21 +347,28 @@ class Finder {
         return wiring.protectiveSize != circuit_.wiring.protectiveSize;
     }
 
+    /// Up to a few sizes more; beyond them it is another circuit. With another device only where no device
+    /// passes by itself.
     void largerConductor() {
         const auto size = usable(circuit_.wiring.lineSize);
         if (!size) return;
-        bool sameDevice = false;
+        int sizesLeft = 4;
+        Choice same, both;
         for (const CrossSection larger : tables_.standardSizes(circuit_.wiring.material)) {
             if (larger <= *size) continue;
+            if (sizesLeft-- == 0 || same.isMade) break;
             const Wiring wiring = enlarged(larger);
             const bool cable = isCable(wiring);
-            if (!sameDevice)
-                sameDevice = offer(
-                    RemedyKind::LargerConductor,
-                    {{cable ? "remedy.larger-cable" : "remedy.larger-conductor", sizesOf(wiring, cable)},
-                     wired(wiring)});
-            if (sameDevice || otherDevice(wiring, RemedyKind::DeviceAndConductor, wired(wiring))) return;
+            consider(same, RemedyKind::LargerConductor,
+                     {{cable ? "remedy.larger-cable" : "remedy.larger-conductor", sizesOf(wiring, cable)},
+                      wired(wiring)});
+            if (!same.best && !both.isMade && !isOffered(RemedyKind::OtherDevice))
+                considerDevices(both, wiring, RemedyKind::DeviceAndConductor, wired(wiring));
         }
+        if (same.best)
+            add(RemedyKind::LargerConductor, std::move(*same.best));
+        else if (both.best)
+            add(RemedyKind::DeviceAndConductor, std::move(*both.best));
     }
     static int decimalsOf(CrossSection size) { return size.base() == std::floor(size.base()) ? 0 : 1; }
 
@@ -292,6 +380,8 @@ class Finder {
     std::vector<Finding> before_;
     std::optional<LoadOverTime> load_;
     std::optional<Current> capacity_;
+    std::optional<Current> rated_; ///< of the overload release
+    bool isAdjustable_ = false;
     std::vector<const Equipment*> equipment_;
     std::vector<Remedy> remedies_;
 };

@@ -9,9 +9,11 @@ namespace loopwright {
 
 /// What is done, the smallest intervention first.
 enum class RemedyKind : std::uint8_t {
+    OtherSetting,       ///< set the overload release of an adjustable breaker
     RunInTurns,         ///< interlock the pieces: no two run at once
     LessLoad,           ///< take load off
     OtherDevice,        ///< another rating, and where need be another family
+    WithoutPlugFuse,    ///< connect the only piece to the circuit itself: its device serves it then
     SeparateCircuit,    ///< move one piece to a circuit of its own
     LargerConductor,    ///< same device
     DeviceAndConductor, ///< both
@@ -26,8 +28,9 @@ struct Remedy {
 };
 
 /// Remedies in the order of their kinds, at most one of each, none of which makes any check of the circuit
-/// worse; each settles every check of load, device and wiring that failed. Never a device larger than the
-/// wiring carries. None where none of those checks fails, or the circuit is not known well enough.
+/// worse, by verdict or where it fails by margin; each settles every check of load, device and wiring that
+/// failed. Of one kind rather that which makes every check hold. Never a device larger than the wiring
+/// carries. None where none of those checks fails, or the circuit is not known well enough.
 std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
                              const ReferenceTables& tables, const RuleSet& rules);
 

@@ -69,6 +69,20 @@ std::vector<Finding> elsewhere(std::vector<Finding> findings, Id circuit) {
     return findings;
 }
 
+/// Whether the change touches nothing but the circuit and its equipment.
+bool isOfCircuit(const Change& change, const Installation& before, const Installation& after, Id circuit) {
+    const auto belongs = [&](const Installation& site, Id id) {
+        const Equipment* equipment = find(site.equipment, id);
+        return !equipment || equipment->circuit == circuit;
+    };
+    return std::ranges::all_of(change.edits, [&](const Edit& edit) {
+        if (edit.kind == RecordKind::Equipment) return belongs(before, edit.id) && belongs(after, edit.id);
+        return edit.kind == RecordKind::Circuit && edit.id == circuit && edit.step == Edit::Step::Set &&
+               std::ranges::none_of(edit.values,
+                                    [](const Edit::Value& value) { return value.key == "board"; });
+    });
+}
+
 } // namespace
 
 bool CheckShift::isBetter() const {
@@ -132,7 +146,9 @@ tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit,
     WhatIf result{std::move(*changed), {}, {}};
     result.circuit = shiftsBetween(assessCircuit(installation, visit, circuit, tables, rules),
                                    assessCircuit(result.changed, visit, circuit, tables, rules));
+    const bool isAround = isOfCircuit(change, installation, result.changed, circuit);
     const auto rest = [&](const Installation& site) {
+        if (isAround) return assessAround(site, visit, circuit, tables, rules, Detail::VerdictOnly);
         return elsewhere(assess(site, visit, tables, rules, Detail::VerdictOnly).findings, circuit);
     };
     result.elsewhere = shiftsBetween(rest(installation), rest(result.changed));

@@ -23,6 +23,10 @@ class LoggedWords {
     QString sentences() const {
         QStringList said{currentSentence(), deviceSentence()};
         if (found_.conductor) said << conductorSentence();
+        if (beganUnderLoad())
+            said << tr("It began with %1; device and wiring are taken as cold at its beginning, so they may "
+                       "have been warmer and the device sooner.")
+                        .arg(amperesText(found_.atFirst));
         if (found_.gaps > Time())
             said
                 << tr("Nothing was logged for %1 of it, and no current is reckoned with there: more may have "
@@ -62,6 +66,12 @@ class LoggedWords {
     }
     /// Above its rating nothing says how early a device may operate that does not hold out.
     bool mayAtAnyTime() const { return !log_.holdsOut && found_.shareAbove > 0; }
+
+    /// A tenth of the rating is a hundredth of its heat, and less changes nothing.
+    bool beganUnderLoad() const {
+        constexpr Ratio idle = 0.1;
+        return found_.atFirst > log_.rated * idle;
+    }
 
     QString currentSentence() const {
         const QString length = spokenTime(found_.length - found_.gaps, words_);

@@ -80,8 +80,12 @@ class Facts {
                                                           ? edgeText(answer_.earliest, tr("does not operate"))
                                                           : tr("may operate at any time"));
         add(tr("The latest sound %1").arg(device_), edgeText(answer_.latest, tr("need never operate")));
-        if (answer_.agedEarliest.operates() && !answer_.earliest.operates())
-            add(tr("One that heat has made early"), edgeText(answer_.agedEarliest, {}), true);
+        const QString from = amperesText(answer_.agedMayOperateAt);
+        add(tr("One that heat has made early"),
+            answer_.agedEarliest.operates() && !answer_.earliest.operates()
+                ? tr("may operate from %1 on, %2").arg(from, edgeText(answer_.agedEarliest, {}))
+                : tr("may operate from %1 on").arg(from),
+            true);
     }
 
     void addMargins() {

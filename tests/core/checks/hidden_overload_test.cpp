@@ -164,6 +164,31 @@ TEST(ConductorHeat, DoesNotApplyWhereTheDeviceIsSureToEndIt) {
     EXPECT_EQ(fixture.find("conductor-heat").sentence.key, "check.conductor-heat.device-ends-it");
 }
 
+TEST(ConductorHeat, FailsWhereTheWiringBurnsBeforeTheDeviceIsSureToEndIt) {
+    // 75 A on a C50 that may take minutes, through 1.5 mm2 whose heat settles in less than one.
+    Fixture fixture = running("60898-C", 50, 75 * 230, 60, 10);
+    fixture.wiring().lineSize = typed(squareMillimetres(1.5), 1);
+    const Finding finding = fixture.find("conductor-heat");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_EQ(finding.sentence.key, "check.conductor-heat.before-the-end");
+    ASSERT_EQ(finding.sentence.arguments.size(), 3U);
+    EXPECT_GT(std::get<Measure>(finding.sentence.arguments[0]).value, 160);
+}
+
+TEST(ConductorHeat, SaysBothBoundsOfWhatConductorsReach) {
+    Fixture fixture = running("1361", 30, 9600, 25, 35);
+    fixture.wiring().lineSize = typed(squareMillimetres(4));
+    fixture.wiring().ambient = typed(celsius(40));
+    const Finding finding = fixture.find("conductor-heat");
+    ASSERT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    const auto celsiusOf = [&](std::string_view symbol) { return termOf(finding, symbol)->value.value; };
+    ASSERT_GT(celsiusOf("θ_peak"), celsiusOf("θ_least") + 1);
+    EXPECT_EQ(finding.sentence.key, "check.conductor-heat.fails-between");
+    ASSERT_EQ(finding.sentence.arguments.size(), 3U);
+    EXPECT_EQ(std::get<Measure>(finding.sentence.arguments[0]).value, celsiusOf("θ_least"));
+    EXPECT_EQ(std::get<Measure>(finding.sentence.arguments[2]).value, celsiusOf("θ_peak"));
+}
+
 TEST(ConductorHeat, AnOrdinaryCircuitHoldsByTheSquareOfItsLoad) {
     const Finding finding = Fixture().find("conductor-heat");
     EXPECT_EQ(finding.verdict, Verdict::Holds);

@@ -58,6 +58,42 @@ TEST(CurrentLog, ReadsWhatLoggersWrite) {
     }
 }
 
+TEST(CurrentLog, HonoursQuotesAndUnitsOfItsHeads) {
+    // A minute apart, 45.4 A and 7 A.
+    for (const char* text : {
+             "\"Time (s)\",\"I (A)\"\n\"0\",\"45,4\"\n\"60\",\"7,0\"\n",
+             "\"0\",\"45,4\"\n\"60\",\"7\"\n",
+             "\"Time, elapsed\",\"Current, L1\"\n0,45.4\n60,7\n",
+             "Time (minutes);Current\n0;45.4\n1;7\n",
+             "Time / min;I / mA\n0;45400\n1;7000\n",
+             "t_h;mA\n0;45400\n0.016666666666666666;7000\n",
+             "Time [s];Voltage [V];Current [A]\n0;230;45.4\n60;229;7\n",
+             "time;Voltage;P (kW);f [Hz];T [°C];load %;I\n0;230;9;50;21;80;45,4\n60;229;1;50;21;8;7\n",
+             "time;state;Current [A]\n0;1;45.4\n60;1;7\n",
+             "s;V;A\n0;230;45.4\n60;229;7\n",
+         }) {
+        const LoggedCurrents log = logOf(text);
+        const LoggedChannel& channel = log.channels.front();
+        ASSERT_EQ(channel.amperes.size(), 2U) << text;
+        EXPECT_NEAR(channel.amperes[0], 45.4, 1e-9) << text;
+        EXPECT_NEAR(channel.amperes[1], 7, 1e-9) << text;
+        EXPECT_NEAR(channel.seconds[1], 60, 1e-9) << text;
+    }
+    EXPECT_EQ(logOf("t;I avg [A];I min\n0;2;1\n1;2;1\n").channels.size(), 2U) << "the least of a current";
+}
+
+TEST(CurrentLog, TheFirstMarkInANumberIsThatOfAll) {
+    EXPECT_EQ(logOf("0;5\n1;5,3\n2;6\n").channels[0].amperes, (std::vector<double>{5, 5.3, 6}));
+    EXPECT_EQ(logOf("0;5\n1;5.3\n").channels[0].amperes, (std::vector<double>{5, 5.3}));
+    EXPECT_EQ(refusalOf("0;5\n1;5,3\n2;5.3\n").key, "log.bad-number") << "either is a mistake";
+}
+
+TEST(CurrentLog, RefusesWhereNoColumnCanBeACurrent) {
+    EXPECT_EQ(refusalOf("Time;Voltage [V]\n0;230\n1;229\n").key, "log.no-current-column");
+    EXPECT_EQ(refusalOf("No;Time [s];I [A]\n1;0;5\n2;10;5\n").key, "log.time-not-first");
+    EXPECT_EQ(refusalOf("t,I\n0,45,4\n1,45,6\n").key, "log.commas") << "45 A and 4 A, or 45.4 A";
+}
+
 TEST(CurrentLog, TakesEveryChannelAndItsName) {
     const LoggedCurrents log = logOf("time;L1;state;L2\n0;1;ok;4\n1;2;ok;5\n2;3;ok;6\n");
     ASSERT_EQ(log.channels.size(), 2U) << "a column of words is no channel";

@@ -136,6 +136,21 @@ RC_GTEST_PROP(LoggedCurrent, EvenAndOddStretchesWarmTheConductorAlike, ()) {
     RC_ASSERT(std::abs(answer.shareAbove - above / time) < 1e-9);
 }
 
+TEST(LoggedCurrent, AboveTheirLimitConductorsWarmAsUnderTheSameDuty) {
+    const Steps cycle{{amperes(45), minutes(6)}, {amperes(0), minutes(6)}};
+    for (const double step : {1.0, 20.0}) {
+        LoggedQuestion asked = question("60898-C", 32);
+        asked.conductor->coefficient = 0.00393;
+        const LoggedAnswer answer = answerLogged(asked, following(cycle, step, 20000));
+        const ConductorHeat settled = heatUnder(*asked.conductor, cycle),
+                            plain = heatUnder(conductor(), cycle);
+        ASSERT_TRUE(answer.conductor);
+        EXPECT_GT(settled.peak.base(), plain.peak.base() + 10) << "the resistance rises";
+        EXPECT_NEAR(answer.conductor->peak.base(), settled.peak.base(), 1) << step;
+        EXPECT_NEAR(answer.conductor->mostAgeing / settled.mostAgeing, 1, 0.2) << step;
+    }
+}
+
 TEST(LoggedCurrent, ConductorsWarmAsUnderTheSameDuty) {
     const Steps cycle{{amperes(40), minutes(2)}, {amperes(0), minutes(6)}};
     const LoggedAnswer answer = answerLogged(question("60898-C", 32), following(cycle, 1, 20000));
