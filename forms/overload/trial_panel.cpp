@@ -92,6 +92,7 @@ void TrialPanel::build() {
         addFields(RecordKind::Equipment, equipment.id, equipmentKeys, *fields);
     }
     static_cast<QVBoxLayout*>(layout())->insertWidget(0, fields_);
+    fields_->show(); // and not only once the event loop comes to it
 }
 
 void TrialPanel::addFields(RecordKind kind, Id record, std::span<const std::string_view> keys,
