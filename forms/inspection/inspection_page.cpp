@@ -51,7 +51,7 @@ void InspectionPage::show(const SiteViewPtr& view) {
     const ResultCounts& counts = model_->counts();
     const Words& words = appearance_.words;
     const Visit* visit = model_->visit();
-    const int looked = counts.all() - counts.of(InspectionResult::NotLooked);
+    const int looked = counts.all() - counts.unseen();
     facts_->setNotation(visit ? tr("%1 · %2 of %3 items looked at")
                                     .arg(text(visit->label), words.number(std::int64_t{looked}),
                                          words.number(std::int64_t{counts.all()}))
@@ -60,7 +60,7 @@ void InspectionPage::show(const SiteViewPtr& view) {
     keys_->show(counts, visit && sealed.isEmpty());
     keys_->setVisible(visit != nullptr);
     hint_->setNotation(!sealed.isEmpty() ? sealed
-                       : looked > 0 || !visit
+                       : counts.of(InspectionResult::NotLooked) < counts.all() || !visit
                            ? QString()
                            : tr("Nothing looked at yet. Walk from the intake to the last point of use and "
                                 "press a key for each item; a letter begins a remark."));

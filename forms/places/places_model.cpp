@@ -83,14 +83,18 @@ class TreeMaker {
         setWorst(node, tally);
     }
 
-    /// Counts the items nobody has looked at, because they are what is left to do.
+    /// Counts the items nobody has looked at or could, because they are what is left to do. What was observed
+    /// is marked where the observations are.
     void addInspection(PlaceNode& site) {
         PlaceNode& node =
             add(site, {{RecordKind::InspectionOutcome, {}}, tr("Inspection"), Icon::Inspection});
         if (view_.visit.isNone()) return;
         const ResultCounts counts(inspectionRows(view_.installation, view_.visit, *view_.tables));
-        node.count = counts.of(InspectionResult::NotLooked);
-        node.worst = node.count > 0 ? Verdict::CannotTell : Verdict::Holds;
+        node.count = counts.unseen();
+        if (node.count > 0)
+            node.worst = Verdict::CannotTell;
+        else if (counts.of(InspectionResult::Observed) == 0)
+            node.worst = Verdict::Holds;
     }
 
     static void addCounted(PlaceNode& site, RecordKind kind, const QString& title, Icon icon, int count) {

@@ -43,6 +43,14 @@ class InspectionTest : public testing::Test {
         const auto found = std::ranges::find(rows, item, &InspectionOutcome::item);
         return found == rows.end() ? nullptr : &*found;
     }
+    /// The row of the inspection in the tree of places.
+    std::unique_ptr<PlaceNode> inPlaces() {
+        const auto root = placesOf(*bench.view());
+        auto& children = root->children.front()->children;
+        const auto found = std::ranges::find_if(
+            children, [](const auto& node) { return node->subject.kind == RecordKind::InspectionOutcome; });
+        return std::move(*found);
+    }
     void issue() {
         std::ranges::find(bench.installation.visits, bench.visit, &Visit::id)->state = VisitState::Issued;
         bench.refresh();
@@ -83,6 +91,8 @@ TEST_F(InspectionTest, OneKeyGivesAResultAndGoesOnToTheNextItem) {
     EXPECT_EQ(outcome(item(2))->result, InspectionResult::NotApplicable);
     EXPECT_EQ(outcome(item(0))->visit, bench.visit);
     EXPECT_THAT(utf8(page.facts()), testing::HasSubstr("3 of 77 items"));
+    press("3");
+    EXPECT_THAT(utf8(page.facts()), testing::HasSubstr("3 of 77 items")) << "the last could not be looked at";
 }
 
 TEST_F(InspectionTest, AResultIsChangedInItsOwnRecordAndChosenAgainChangesNothing) {
@@ -179,13 +189,25 @@ TEST_F(InspectionTest, ASiteWithoutAVisitSaysWhatToDo) {
 
 TEST_F(InspectionTest, PlacesCountsWhatNobodyHasLookedAt) {
     press("14");
-    const auto root = placesOf(*bench.view());
-    const auto& children = root->children.front()->children;
-    const auto found = std::ranges::find_if(
-        children, [](const auto& node) { return node->subject.kind == RecordKind::InspectionOutcome; });
-    ASSERT_NE(found, children.end());
-    EXPECT_EQ((*found)->count, 75);
-    EXPECT_EQ((*found)->worst, Verdict::CannotTell);
+    EXPECT_EQ(inPlaces()->count, 75);
+    EXPECT_EQ(inPlaces()->worst, Verdict::CannotTell);
+}
+
+TEST_F(InspectionTest, InPlacesTheInspectionHoldsWhereEverythingWasSeenInOrder) {
+    for (const InspectionItem& known : bench.view()->tables->inspectionItems())
+        bench.installation.inspectionOutcomes.push_back(
+            {bench.ids.next(), bench.visit, known.key, InspectionResult::InOrder, {}});
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, Verdict::Holds);
+    InspectionResult& first = bench.installation.inspectionOutcomes.front().result;
+    first = InspectionResult::Observed;
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, std::nullopt) << "its observation carries the mark";
+    EXPECT_EQ(inPlaces()->count, 0);
+    first = InspectionResult::Limited;
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, Verdict::CannotTell);
+    EXPECT_EQ(inPlaces()->count, 1);
 }
 
 TEST(ResultKeysTest, EveryResultHasOneKey) {
