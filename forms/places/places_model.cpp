@@ -193,8 +193,8 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
         return node.title;
-    case ShortRole:
-        return shortened(node);
+    case NamesRole:
+        return names(node);
     case Qt::AccessibleTextRole:
         return spoken(node);
     case WorstRole:
@@ -208,11 +208,15 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-/// "C, kiln room" of "Board C, kiln room": the tree is narrow.
-QString PlacesModel::shortened(const PlaceNode& node) const {
-    if (node.subject.kind != RecordKind::Board) return node.title;
+QStringList PlacesModel::names(const PlaceNode& node) const {
+    if (node.subject.kind != RecordKind::Board) return {node.title};
     const QString kind = appearance_.words.word("record.board") + u' ';
-    return node.title.startsWith(kind, Qt::CaseInsensitive) ? node.title.mid(kind.size()) : node.title;
+    const bool iconSaysKind = node.title.startsWith(kind, Qt::CaseInsensitive);
+    const QString whole = iconSaysKind ? node.title.mid(kind.size()) : node.title;
+    QString brief = whole.section(u':', 0, 0).section(u',', 0, 1);
+    if (iconSaysKind)
+        brief.replace(QStringLiteral(", "), QStringLiteral(" ")); // "C kiln range": a letter needs no comma
+    return {whole, brief, node.title.section(u',', 0, 0)};
 }
 
 QString PlacesModel::spoken(const PlaceNode& node) const {
