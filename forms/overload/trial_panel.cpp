@@ -111,7 +111,8 @@ void TrialPanel::addFields(RecordKind kind, Id record, std::span<const std::stri
         connect(editor, &FieldEditor::entered, this,
                 [this, bound](const QString& typed) { enter(bound, typed); });
         bound_.push_back(bound);
-        auto* label = new QLabel(richSymbol(name));
+        auto* label = new QLabel;
+        label->setText(withScriptSize(richSymbol(name), label->font()));
         label->setBuddy(editor);
         fields.addRow(label, editor);
     }

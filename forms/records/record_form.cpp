@@ -157,7 +157,8 @@ void RecordForm::addField(RecordKind kind, std::string_view key, QFormLayout& fi
         fields.addRow(QString(), editor);
         return;
     }
-    auto* label = new QLabel(richSymbol(name), this);
+    auto* label = new QLabel(this);
+    label->setText(withScriptSize(richSymbol(name), label->font()));
     label->setBuddy(editor);
     fields.addRow(label, editor);
 }
