@@ -6,12 +6,21 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QVBoxLayout>
 
 namespace loopwright {
 namespace {
 
 constexpr int side = 14;
+
+/// "IEC 60364-5-52 (521 and 522.8) and IEC 60364-4-42" for "IEC 60364-5-52 (521 / 522.8) / 4-42".
+QString inFull(QString pointer) {
+    static const QRegularExpression betweenParts(QStringLiteral(" / (?![^(]*\\))"));
+    const QString series = pointer.section(u'-', 0, 0) + u'-';
+    pointer.replace(betweenParts, InspectionPage::tr(" and ") + series);
+    return pointer.replace(QStringLiteral(" / "), InspectionPage::tr(" and "));
+}
 
 } // namespace
 
@@ -75,7 +84,7 @@ void InspectionPage::tellItem() {
     const QModelIndex current = list_->currentIndex();
     const QString pointer = current.isValid() ? model_->rowAt(current.row()).pointer : QString();
     emit described(pointer.isEmpty() ? QString()
-                                     : tr("The rules speak of this in %1 (from memory)").arg(pointer));
+                                     : tr("This item follows %1 (named from memory)").arg(inFull(pointer)));
 }
 
 void InspectionPage::keyPressEvent(QKeyEvent* event) {

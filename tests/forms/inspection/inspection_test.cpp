@@ -12,6 +12,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <map>
+
 namespace loopwright {
 namespace {
 
@@ -118,6 +120,22 @@ TEST_F(InspectionTest, ALetterBeginsARemarkAndEnterGoesOn) {
     EXPECT_EQ(page.list().currentIndex().column(), static_cast<int>(InspectionColumn::Outcome));
     press("1");
     EXPECT_EQ(outcome(item(1))->result, InspectionResult::InOrder);
+}
+
+TEST_F(InspectionTest, ThePageSaysWhereAnItemIsFrom) {
+    QSignalSpy described(&page, &InspectionPage::described);
+    std::map<std::string, std::string> said;
+    for (int row = 0; row < model().rowCount(); ++row) {
+        if (model().rowAt(row).isHeading()) continue;
+        page.list().setCurrentIndex(model().index(row, static_cast<int>(InspectionColumn::Outcome)));
+        page.tellItem();
+        said[utf8(model().rowAt(row).pointer)] = utf8(described.back().front().toString());
+    }
+    EXPECT_EQ(said["IEC 60364-1 / 6"], "This item follows IEC 60364-1 and IEC 60364-6 (named from memory)");
+    EXPECT_EQ(said["IEC 60364-5-52 (521 / 522.8)"],
+              "This item follows IEC 60364-5-52 (521 and 522.8) (named from memory)");
+    EXPECT_EQ(said["IEC 60364-5-51 / 4-42 (422)"],
+              "This item follows IEC 60364-5-51 and IEC 60364-4-42 (422) (named from memory)");
 }
 
 TEST_F(InspectionTest, FiguresInARemarkAreText) {
