@@ -3,6 +3,7 @@
 
 #include "forms/look/mark.h"
 #include "forms/look/paint.h"
+#include "forms/look/rich_symbol.h"
 #include "forms/words/notation.h"
 
 #include <QEvent>
@@ -33,8 +34,16 @@ RoleLabel::RoleLabel(const Appearance& appearance, ScreenText text, Role ink, We
 }
 
 void RoleLabel::setNotation(const QString& notation) {
+    take(notation, richNotation(notation));
+}
+
+void RoleLabel::setFormula(const QString& notation) {
+    take(notation, richSymbol(notation));
+}
+
+void RoleLabel::take(const QString& notation, const QString& html) {
     notation_ = notation;
-    setText(richNotation(notation));
+    setText(withScriptSize(html, font()));
     setAccessibleName(plainNotation(notation));
 }
 

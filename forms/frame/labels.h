@@ -20,6 +20,8 @@ class RoleLabel final : public QLabel {
               QWidget* parent = nullptr);
     /// In notation: "Z_db 0.24 Ω".
     void setNotation(const QString& notation);
+    /// A symbol or a formula, whose single letters are quantities: "Z_s = Z_e + R_1+R_2".
+    void setFormula(const QString& notation);
     QString notation() const { return notation_; }
 
   protected:
@@ -27,6 +29,7 @@ class RoleLabel final : public QLabel {
 
   private:
     void adopt();
+    void take(const QString& notation, const QString& html);
     const Appearance& appearance_;
     Role ink_;
     QString notation_;

@@ -52,6 +52,8 @@ QString titleOf(const Installation& installation, const Subject& subject) {
     if (const Circuit* circuit = find(installation.circuits, subject.id)) return circuitTitle(*circuit);
     if (const Equipment* equipment = find(installation.equipment, subject.id)) return text(equipment->name);
     if (const Visit* visit = find(installation.visits, subject.id)) return text(visit->label);
+    if (const Instrument* instrument = find(installation.instruments, subject.id))
+        return text(instrument->name);
     return {};
 }
 

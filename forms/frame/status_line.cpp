@@ -12,7 +12,7 @@ constexpr int side = 12;
 constexpr int lineHeight = 24;
 constexpr int gap = 16;
 
-/// "Tester 2, in calibration to 1 March 2027": the one whose calibration ends first.
+/// "First to recalibrate: Tester 2, 1 March 2027". Which one is in use nobody writes down.
 QString instrumentText(const SiteView& view, const Words& words) {
     const Instrument* soonest = nullptr;
     for (const Instrument& instrument : view.installation.instruments) {
@@ -24,7 +24,7 @@ QString instrumentText(const SiteView& view, const Words& words) {
     }
     if (!soonest) return StatusLine::tr("No instrument is named");
     if (!soonest->calibrationDue) return StatusLine::tr("%1, calibration not known").arg(text(soonest->name));
-    return StatusLine::tr("%1, in calibration to %2")
+    return StatusLine::tr("First to recalibrate: %1, %2")
         .arg(text(soonest->name), words.date(*soonest->calibrationDue));
 }
 

@@ -6,12 +6,21 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QVBoxLayout>
 
 namespace loopwright {
 namespace {
 
 constexpr int side = 14;
+
+/// "IEC 60364-5-52 (521 and 522.8) and IEC 60364-4-42" for "IEC 60364-5-52 (521 / 522.8) / 4-42".
+QString inFull(QString pointer) {
+    static const QRegularExpression betweenParts(QStringLiteral(" / (?![^(]*\\))"));
+    const QString series = pointer.section(u'-', 0, 0) + u'-';
+    pointer.replace(betweenParts, InspectionPage::tr(" and ") + series);
+    return pointer.replace(QStringLiteral(" / "), InspectionPage::tr(" and "));
+}
 
 } // namespace
 
@@ -51,7 +60,7 @@ void InspectionPage::show(const SiteViewPtr& view) {
     const ResultCounts& counts = model_->counts();
     const Words& words = appearance_.words;
     const Visit* visit = model_->visit();
-    const int looked = counts.all() - counts.of(InspectionResult::NotLooked);
+    const int looked = counts.all() - counts.unseen();
     facts_->setNotation(visit ? tr("%1 · %2 of %3 items looked at")
                                     .arg(text(visit->label), words.number(std::int64_t{looked}),
                                          words.number(std::int64_t{counts.all()}))
@@ -60,7 +69,7 @@ void InspectionPage::show(const SiteViewPtr& view) {
     keys_->show(counts, visit && sealed.isEmpty());
     keys_->setVisible(visit != nullptr);
     hint_->setNotation(!sealed.isEmpty() ? sealed
-                       : looked > 0 || !visit
+                       : counts.of(InspectionResult::NotLooked) < counts.all() || !visit
                            ? QString()
                            : tr("Nothing looked at yet. Walk from the intake to the last point of use and "
                                 "press a key for each item; a letter begins a remark."));
@@ -75,7 +84,7 @@ void InspectionPage::tellItem() {
     const QModelIndex current = list_->currentIndex();
     const QString pointer = current.isValid() ? model_->rowAt(current.row()).pointer : QString();
     emit described(pointer.isEmpty() ? QString()
-                                     : tr("The rules speak of this in %1 (from memory)").arg(pointer));
+                                     : tr("This item follows %1 (named from memory)").arg(inFull(pointer)));
 }
 
 void InspectionPage::keyPressEvent(QKeyEvent* event) {

@@ -39,6 +39,8 @@ class ResultCounts {
     explicit ResultCounts(const std::vector<InspectionRow>& rows = {});
     int of(InspectionResult result) const { return counts_[static_cast<std::size_t>(result)]; }
     int all() const;
+    /// Those of which nobody can say how they are, because nobody looked or nobody could.
+    int unseen() const { return of(InspectionResult::NotLooked) + of(InspectionResult::Limited); }
     friend bool operator==(const ResultCounts&, const ResultCounts&) = default;
 
   private:

@@ -4,6 +4,8 @@
 #include <QFontMetricsF>
 #include <QPainter>
 
+#include <cmath>
+
 namespace loopwright {
 namespace {
 
@@ -140,6 +142,16 @@ QString richSymbol(QStringView notation) {
         if (run.level == Level::Above) piece = QStringLiteral("<sup>%1</sup>").arg(piece);
         html += piece;
     }
+    return html;
+}
+
+QString withScriptSize(QString html, const QFont& font) {
+    if (font.pointSizeF() <= 0) return html; // given in pixels, as none of the look's are
+    // The least size of which Qt's two thirds, from and to whole points, are the ones that are wanted.
+    const double asked = std::ceil(1.5 * qRound(font.pointSizeF() * smallScale)) - 0.5;
+    for (const char* tag : {"sub", "sup"})
+        html.replace(QStringLiteral("<%1>").arg(QLatin1String(tag)),
+                     QStringLiteral("<%1 style=\"font-size:%2pt\">").arg(QLatin1String(tag)).arg(asked));
     return html;
 }
 

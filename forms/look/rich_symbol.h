@@ -27,6 +27,9 @@ std::vector<SymbolRun> symbolRuns(QStringView notation);
 
 /// For labels and documents that read HTML.
 QString richSymbol(QStringView notation);
+/// Sets sub and sup of an HTML text in `font` at the size that drawSymbol gives them. Left alone, Qt takes
+/// two thirds, in whole points: too small on a screen.
+QString withScriptSize(QString html, const QFont& font);
 
 /// Whether lone letters are taken for quantities. In the heads of a table they are units: "m", "A".
 enum class Slant : std::uint8_t { Quantities, Upright };

@@ -17,6 +17,9 @@ void applyLook(QApplication& application, const Look& look, const Type& type) {
     for (const char* editor : {"QLineEdit", "QTextEdit", "QPlainTextEdit"})
         application.setPalette(selectedTextPalette(look), editor);
     application.setFont(type.screen(ScreenText::Body));
+    // Windows learn of the font by a posted event. One that is shown before it came is laid out for the old
+    // font.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::ApplicationFontChange);
     QToolTip::setPalette(palette(look));
     QToolTip::setFont(type.screen(ScreenText::Figure));
     for (const auto effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo, Qt::UI_AnimateTooltip,

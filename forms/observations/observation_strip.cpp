@@ -14,17 +14,51 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
 constexpr int lineHeight = 22;
 constexpr int side = 14;
+constexpr int markGap = 6;
 constexpr int gap = 10;
-constexpr int gradeWidth = 112;
-constexpr int placeWidth = 130;
+constexpr int afterGrade = 14;
+constexpr int mostPlaceWidth = 130;
 constexpr int photoWidth = 34;
 
+QFont gradeFont(const Appearance& appearance) {
+    return appearance.type.screen(ScreenText::Figure, Weight::Semibold);
+}
+
+/// Sentences begin at one line, whatever the grades are called.
+int widestGrade(const Appearance& appearance) {
+    const QFontMetrics metrics(gradeFont(appearance));
+    int width = 0;
+    for (const Choice& choice : choicesOf<Grade>().choices)
+        width = std::max(width, metrics.horizontalAdvance(
+                                    appearance.words.word(wordKey(static_cast<Grade>(choice.value)))));
+    return width;
+}
+
 } // namespace
+
+ObservationLine observationLine(const Appearance& appearance, const QRect& row, const QString& place) {
+    const QRect line = row.adjusted(side, 0, -side, 0);
+    const QFontMetrics metrics(appearance.type.screen(ScreenText::Figure));
+    const int mark = static_cast<int>(mark_size::strip);
+    ObservationLine parts{line, line, line, line, line};
+    parts.mark = {line.left(), line.center().y() - mark / 2, mark, mark};
+    parts.grade.setLeft(line.left() + mark + markGap);
+    parts.grade.setWidth(widestGrade(appearance));
+    parts.photos.setLeft(line.right() - appearance.type.scaled(photoWidth));
+    parts.place.setRight(parts.photos.left() - gap);
+    parts.place.setLeft(parts.place.right() -
+                        std::min(metrics.horizontalAdvance(place), appearance.type.scaled(mostPlaceWidth)));
+    parts.sentence.setLeft(parts.grade.right() + afterGrade);
+    parts.sentence.setRight(parts.place.left() - gap);
+    return parts;
+}
 
 ObservationDelegate::ObservationDelegate(const Appearance& appearance, QObject* parent)
   : QStyledItemDelegate(parent)
@@ -41,38 +75,29 @@ void ObservationDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
     const bool current = option.state & QStyle::State_HasFocus && option.state & QStyle::State_Selected;
     painter->save();
     if (current) painter->fillRect(option.rect, look.selection);
-    QRect line = option.rect.adjusted(side, 0, -side, 0);
+    const QString place = index.data(ObservationModel::PlaceRole).toString();
+    const ObservationLine line = observationLine(appearance_, option.rect, place);
     painter->setPen(look.line);
-    painter->drawLine(line.bottomLeft(), line.bottomRight());
+    painter->drawLine(line.mark.left(), option.rect.bottom(), line.photos.right(), option.rect.bottom());
 
-    const double mark = mark_size::strip;
-    drawMark(*painter, QRectF(line.left(), line.center().y() - mark / 2 + 0.5, mark, mark), markOf(grade),
-             look.*inkOf(grade));
-    line.setLeft(line.left() + static_cast<int>(mark) + 6);
-    painter->setFont(appearance_.type.screen(ScreenText::Figure, Weight::Semibold));
+    drawMark(*painter, line.mark, markOf(grade), look.*inkOf(grade));
+    painter->setFont(gradeFont(appearance_));
     painter->setPen(look.*inkOf(grade));
-    painter->drawText(line, Qt::AlignVCenter | Qt::AlignLeft, appearance_.words.word(wordKey(grade)));
-    line.setLeft(line.left() + appearance_.type.scaled(gradeWidth));
+    painter->drawText(line.grade, Qt::AlignVCenter | Qt::AlignLeft, appearance_.words.word(wordKey(grade)));
 
     painter->setFont(appearance_.type.screen(ScreenText::Figure));
-    const QRect photos(line.right() - appearance_.type.scaled(photoWidth), line.top(),
-                       appearance_.type.scaled(photoWidth), line.height());
-    const QRect place(photos.left() - gap - appearance_.type.scaled(placeWidth), line.top(),
-                      appearance_.type.scaled(placeWidth), line.height());
-    const QRect sentence(line.left(), line.top(), place.left() - gap - line.left(), line.height());
-    const QFontMetrics metrics(painter->font());
+    const auto write = [&](const QRect& room, Qt::Alignment edge, const QString& text) {
+        painter->drawText(room, Qt::AlignVCenter | edge,
+                          painter->fontMetrics().elidedText(text, Qt::ElideRight, room.width()));
+    };
     painter->setPen(look.ink);
-    painter->drawText(sentence, Qt::AlignVCenter | Qt::AlignLeft,
-                      metrics.elidedText(index.data().toString(), Qt::ElideRight, sentence.width()));
+    write(line.sentence, Qt::AlignLeft, index.data().toString());
     painter->setPen(look.inkSoft);
-    painter->drawText(place, Qt::AlignVCenter | Qt::AlignRight,
-                      metrics.elidedText(index.data(ObservationModel::PlaceRole).toString(), Qt::ElideRight,
-                                         place.width()));
+    write(line.place, Qt::AlignRight, place);
     if (const int count = index.data(ObservationModel::PhotoCountRole).toInt(); count > 0) {
         const QIcon icon = appearance_.icon(Icon::Photo, &Look::inkSoft);
-        icon.paint(painter, QRect(photos.left(), photos.center().y() - 8, 16, 16));
-        painter->drawText(photos, Qt::AlignVCenter | Qt::AlignRight,
-                          appearance_.words.number(std::int64_t{count}));
+        icon.paint(painter, QRect(line.photos.left(), line.photos.center().y() - 8, 16, 16));
+        write(line.photos, Qt::AlignRight, appearance_.words.number(std::int64_t{count}));
     }
     if (current) drawFocusRing(*painter, QRectF(option.rect), look);
     painter->restore();

@@ -14,6 +14,13 @@ namespace loopwright {
 class ObservationModel;
 class RoleLabel;
 
+/// Where the parts of an observation stand on its line. The place takes what it needs, up to a limit, and the
+/// sentence all that is left.
+struct ObservationLine {
+    QRect mark, grade, sentence, place, photos;
+};
+ObservationLine observationLine(const Appearance& appearance, const QRect& row, const QString& place);
+
 /// Paints an observation on one line: mark and grade, sentence, place, number of photos.
 class ObservationDelegate final : public QStyledItemDelegate {
     Q_OBJECT

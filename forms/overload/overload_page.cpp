@@ -13,6 +13,7 @@
 
 #include <QKeyEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -52,7 +53,7 @@ OverloadPage::OverloadPage(const Appearance& appearance, ChangeDoor door, QWidge
     connect(band_, &PlotView::pointedAt, bandReading_, &RoleLabel::setNotation);
     connect(heat_, &PlotView::pointedAt, heatReading_, &RoleLabel::setNotation);
     connect(remedies_, &RemedyList::tryWanted, trial_, &TrialPanel::attempt);
-    connect(trial_, &TrialPanel::began, this, [this] { room_->ensureWidgetVisible(trial_); });
+    connect(trial_, &TrialPanel::began, this, [this] { bringUp(*trial_->parentWidget()); });
 }
 
 QWidget* OverloadPage::makeSheet() {
@@ -113,6 +114,12 @@ QWidget* OverloadPage::titled(const QString& title, const QString& hint, QWidget
         column->addWidget(below);
     }
     return part;
+}
+
+/// What has just come into the page has its height only once the layouts have been told.
+void OverloadPage::bringUp(const QWidget& part) {
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    room_->verticalScrollBar()->setValue(part.mapTo(room_->widget(), QPoint(0, -top)).y());
 }
 
 void OverloadPage::show(const SiteViewPtr& view, Id circuit) {

@@ -47,6 +47,8 @@ class OverloadPage final : public RoleFrame {
   private:
     QWidget* makeSheet();
     QWidget* titled(const QString& title, const QString& hint, QWidget* body, RoleLabel* below = nullptr);
+    /// Scrolls so that this part of the page stands on top.
+    void bringUp(const QWidget& part);
     void showFindings(const SiteView& view);
     void showPictures(const SiteView& view);
 

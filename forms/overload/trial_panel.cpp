@@ -92,6 +92,7 @@ void TrialPanel::build() {
         addFields(RecordKind::Equipment, equipment.id, equipmentKeys, *fields);
     }
     static_cast<QVBoxLayout*>(layout())->insertWidget(0, fields_);
+    fields_->show(); // and not only once the event loop comes to it
 }
 
 void TrialPanel::addFields(RecordKind kind, Id record, std::span<const std::string_view> keys,
@@ -110,7 +111,8 @@ void TrialPanel::addFields(RecordKind kind, Id record, std::span<const std::stri
         connect(editor, &FieldEditor::entered, this,
                 [this, bound](const QString& typed) { enter(bound, typed); });
         bound_.push_back(bound);
-        auto* label = new QLabel(richSymbol(name));
+        auto* label = new QLabel;
+        label->setText(withScriptSize(richSymbol(name), label->font()));
         label->setBuddy(editor);
         fields.addRow(label, editor);
     }

@@ -9,15 +9,18 @@
 #include <QAbstractItemView>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
 constexpr int rowHeight = 24;
 constexpr int left = 12;
-constexpr int indent = 12;
+constexpr int indent = 11;
 constexpr int right = 10;
 constexpr int iconSide = 15;
 constexpr int gap = 7;
+constexpr int markGap = 4;
 constexpr int accentBar = 3;
 
 int depthOf(QModelIndex index) {
@@ -29,6 +32,13 @@ int depthOf(QModelIndex index) {
 
 bool isVisit(const QModelIndex& index) {
     return qobject_cast<const VisitsModel*>(index.model()) != nullptr;
+}
+
+/// The longest that has room, otherwise what there is room for of the shortest.
+QString fitting(const QStringList& names, const QFontMetrics& metrics, int width) {
+    const auto found = std::ranges::find_if(
+        names, [&](const QString& name) { return metrics.horizontalAdvance(name) <= width; });
+    return found != names.end() ? *found : metrics.elidedText(names.back(), Qt::ElideRight, width);
 }
 
 } // namespace
@@ -89,14 +99,14 @@ void PlaceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         index.data(isVisit(index) ? int(VisitsModel::IconRole) : int(PlacesModel::IconRole)).toInt());
     appearance_.icon(icon).paint(painter, start, iconTop, iconSide, iconSide);
     const QRect room(start + iconSide + gap, row.top(),
-                     row.width() - start - iconSide - 2 * gap - right - used, row.height());
-    const QString title =
-        index.data(isVisit(index) ? int(Qt::DisplayRole) : int(PlacesModel::ShortRole)).toString();
+                     row.width() - start - iconSide - gap - markGap - right - used, row.height());
+    const QStringList names =
+        index.data(isVisit(index) ? int(Qt::DisplayRole) : int(PlacesModel::NamesRole)).toStringList();
     painter->setFont(
         appearance_.type.screen(ScreenText::Figure, current ? Weight::Semibold : Weight::Regular));
     painter->setPen(look.ink);
     painter->drawText(room, Qt::AlignVCenter | Qt::AlignLeft,
-                      painter->fontMetrics().elidedText(title, Qt::ElideRight, room.width()));
+                      fitting(names, painter->fontMetrics(), room.width()));
     if (view && view->hasFocus() && view->currentIndex() == index) drawFocusRing(*painter, row, look);
     painter->restore();
 }

@@ -83,14 +83,18 @@ class TreeMaker {
         setWorst(node, tally);
     }
 
-    /// Counts the items nobody has looked at, because they are what is left to do.
+    /// Counts the items nobody has looked at or could, because they are what is left to do. What was observed
+    /// is marked where the observations are.
     void addInspection(PlaceNode& site) {
         PlaceNode& node =
             add(site, {{RecordKind::InspectionOutcome, {}}, tr("Inspection"), Icon::Inspection});
         if (view_.visit.isNone()) return;
         const ResultCounts counts(inspectionRows(view_.installation, view_.visit, *view_.tables));
-        node.count = counts.of(InspectionResult::NotLooked);
-        node.worst = node.count > 0 ? Verdict::CannotTell : Verdict::Holds;
+        node.count = counts.unseen();
+        if (node.count > 0)
+            node.worst = Verdict::CannotTell;
+        else if (counts.of(InspectionResult::Observed) == 0)
+            node.worst = Verdict::Holds;
     }
 
     static void addCounted(PlaceNode& site, RecordKind kind, const QString& title, Icon icon, int count) {
@@ -189,8 +193,8 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
         return node.title;
-    case ShortRole:
-        return shortened(node);
+    case NamesRole:
+        return names(node);
     case Qt::AccessibleTextRole:
         return spoken(node);
     case WorstRole:
@@ -204,11 +208,15 @@ QVariant PlacesModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-/// "C, kiln room" of "Board C, kiln room": the tree is narrow.
-QString PlacesModel::shortened(const PlaceNode& node) const {
-    if (node.subject.kind != RecordKind::Board) return node.title;
+QStringList PlacesModel::names(const PlaceNode& node) const {
+    if (node.subject.kind != RecordKind::Board) return {node.title};
     const QString kind = appearance_.words.word("record.board") + u' ';
-    return node.title.startsWith(kind, Qt::CaseInsensitive) ? node.title.mid(kind.size()) : node.title;
+    const bool iconSaysKind = node.title.startsWith(kind, Qt::CaseInsensitive);
+    const QString whole = iconSaysKind ? node.title.mid(kind.size()) : node.title;
+    QString brief = whole.section(u':', 0, 0).section(u',', 0, 1);
+    if (iconSaysKind)
+        brief.replace(QStringLiteral(", "), QStringLiteral(" ")); // "C kiln range": a letter needs no comma
+    return {whole, brief, node.title.section(u',', 0, 0)};
 }
 
 QString PlacesModel::spoken(const PlaceNode& node) const {

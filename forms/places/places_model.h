@@ -32,7 +32,7 @@ class PlacesModel final : public QAbstractItemModel {
         WorstRole = Qt::UserRole,
         CountRole,
         IconRole,
-        ShortRole, ///< the title without what the icon says
+        NamesRole, ///< from the whole title without what the icon says to the shortest: the tree is narrow
     };
 
     explicit PlacesModel(const Appearance& appearance, QObject* parent = nullptr);
@@ -51,7 +51,8 @@ class PlacesModel final : public QAbstractItemModel {
   private:
     const PlaceNode* nodeAt(const QModelIndex& index) const;
     QString spoken(const PlaceNode& node) const;
-    QString shortened(const PlaceNode& node) const;
+    /// "C, kiln range: kiln room, bakehouse", "C kiln range", "Board C".
+    QStringList names(const PlaceNode& node) const;
 
     const Appearance& appearance_;
     SiteViewPtr view_;

@@ -32,7 +32,7 @@ constexpr double accentBar = 3;
 void setUp(QTextDocument& document, const QString& text, const QFont& font, double width) {
     document.setDocumentMargin(0);
     document.setDefaultFont(font);
-    document.setHtml(richNotation(text));
+    document.setHtml(withScriptSize(richNotation(text), font));
     document.setTextWidth(width);
 }
 

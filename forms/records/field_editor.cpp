@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/records/field_editor.h"
 
+#include "core/model/codec.h"
 #include "forms/frame/appearance.h"
 #include "forms/look/style.h"
 
@@ -20,7 +21,12 @@ namespace loopwright {
 namespace {
 
 constexpr int figureWidth = 120;
+constexpr int dayWidth = 160;
 constexpr int textWidth = 420;
+
+int widthOf(FieldKind kind) {
+    return kind == FieldKind::Figure ? figureWidth : kind == FieldKind::Day ? dayWidth : textWidth;
+}
 constexpr int leastLines = 3, mostLines = 10;
 constexpr double paragraphMargin = 6; ///< as far from the edge as a line's text
 
@@ -40,10 +46,10 @@ FieldEditor::FieldEditor(const Appearance& appearance, const FieldInfo& field, c
     control->installEventFilter(this);
     setFocusProxy(control);
     row->addWidget(control);
-    if (!field.unit.symbol.empty() && field.kind == FieldKind::Figure) {
-        auto* unit = new QLabel(text(field.unit.symbol), this);
-        unit->setFont(appearance.type.screen(ScreenText::Body));
-        row->addWidget(unit);
+    if (field.kind == FieldKind::Figure) {
+        note_ = new QLabel(text(field.unit.symbol), this);
+        note_->setFont(appearance.type.screen(ScreenText::Body));
+        row->addWidget(note_);
     }
     row->addStretch(1);
 
@@ -85,8 +91,7 @@ QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOp
         return paragraphs_;
     }
     line_ = new QLineEdit(this);
-    const bool isNarrow = field_.kind == FieldKind::Figure || field_.kind == FieldKind::Day;
-    line_->setFixedWidth(appearance_.type.scaled(isNarrow ? figureWidth : textWidth));
+    line_->setFixedWidth(appearance_.type.scaled(widthOf(field_.kind)));
     if (field_.kind == FieldKind::Figure) line_->setAlignment(Qt::AlignRight);
     connect(line_, &QLineEdit::editingFinished, this, &FieldEditor::leave);
     return line_;
@@ -104,10 +109,35 @@ void FieldEditor::fitParagraphs() {
     paragraphs_->setFixedHeight(std::clamp(needed, least, most) + 2 * edge + slack);
 }
 
-QString FieldEditor::shownText() const {
+QString FieldEditor::writtenText() const {
     if (field_.kind != FieldKind::Figure) return text(stored_);
     const auto entry = parseEntry(stored_, field_.unit);
     return entry ? text(formatEntry(*entry, appearance_.words.numberFormat())) : text(stored_);
+}
+
+QString FieldEditor::shownText() const {
+    if (isAtHand()) return writtenText();
+    if (field_.kind == FieldKind::Day) {
+        if (const auto day = codec::readDate(stored_)) return appearance_.words.date(*day);
+    } else if (field_.kind == FieldKind::Figure) {
+        if (const auto entry = parseEntry(stored_, field_.unit)) return appearance_.words.figure(*entry);
+    }
+    return text(stored_);
+}
+
+/// The unit, and where the figure comes from unless it was read.
+QString FieldEditor::noteText() const {
+    QStringList parts;
+    if (!field_.unit.symbol.empty()) parts << text(field_.unit.symbol);
+    const auto entry = parseEntry(stored_, field_.unit);
+    if (entry && entry->origin != Origin::Read && !isAtHand())
+        parts << appearance_.words.word("origin." + std::string(originWord(entry->origin)));
+    return parts.join(QStringLiteral(", "));
+}
+
+/// Whether a person may be typing in the line at this moment.
+bool FieldEditor::isAtHand() const {
+    return line_ && line_->hasFocus() && !line_->isReadOnly();
 }
 
 void FieldEditor::setStored(const std::string& stored) {
@@ -123,9 +153,13 @@ void FieldEditor::showStored() {
     if (flag_) flag_->setChecked(stored_ == "true");
     if (choice_) choice_->setCurrentIndex(std::max(0, choice_->findData(text(stored_))));
     if (line_) {
-        line_->setText(shownText());
+        if (line_->text() != shownText()) line_->setText(shownText());
         line_->setModified(false);
         setRefused(*line_, false);
+    }
+    if (note_) {
+        note_->setText(noteText());
+        focusProxy()->setAccessibleDescription(noteText());
     }
     if (paragraphs_ && paragraphs_->toPlainText() != shownText()) paragraphs_->setPlainText(shownText());
     if (paragraphs_) paragraphs_->document()->setModified(false);
@@ -164,7 +198,7 @@ void FieldEditor::leave() {
     else
         typed = line_->text();
     const bool isTyped = line_ || paragraphs_;
-    if (typed == (isTyped ? shownText() : text(stored_))) {
+    if (isTyped ? !hasTyped() || typed == writtenText() : typed == text(stored_)) {
         showStored();
         return;
     }
@@ -175,6 +209,8 @@ void FieldEditor::leave() {
 
 bool FieldEditor::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusOut && watched == paragraphs_) leave();
+    const bool changesHands = event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut;
+    if (changesHands && watched == line_ && !hasTyped()) showStored();
     // A wheel that scrolls the form must not change a choice on its way.
     if (event->type() == QEvent::Wheel && watched == choice_ && !choice_->hasFocus()) {
         event->ignore();

@@ -15,8 +15,9 @@ namespace loopwright {
 
 class Appearance;
 
-/// One field of a form: the control that suits its kind, its unit at the right, and below it, only while it
-/// is needed, why a text was refused. It never changes what a person is typing.
+/// One field of a form: the control that suits its kind, at the right its unit and where a figure comes from,
+/// and below it, only while it is needed, why a text was refused. Days and figures read as they do elsewhere,
+/// and stand as they are written once the keyboard is there. It never changes what a person is typing.
 class FieldEditor final : public QWidget {
     Q_OBJECT
 
@@ -45,7 +46,10 @@ class FieldEditor final : public QWidget {
     bool hasTyped() const;
     void leave();
     void showStored();
+    bool isAtHand() const;
+    QString writtenText() const;
     QString shownText() const;
+    QString noteText() const;
 
     const Appearance& appearance_;
     const FieldInfo field_;
@@ -55,6 +59,7 @@ class FieldEditor final : public QWidget {
     QPlainTextEdit* paragraphs_ = nullptr;
     QComboBox* choice_ = nullptr;
     QCheckBox* flag_ = nullptr;
+    QLabel* note_ = nullptr; ///< of a figure
     QLabel* refusal_ = nullptr;
 };
 

@@ -16,6 +16,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
@@ -30,6 +32,16 @@ QString spoken(const QString& notation) {
     for (const SymbolRun& run : symbolRuns(notation))
         plain += run.text;
     return plain;
+}
+
+/// All fields begin at one line, whatever section they stand in.
+void alignFields(const QWidget& page, int leastWidth) {
+    const auto labels = page.findChildren<QLabel*>();
+    int width = leastWidth;
+    for (const QLabel* label : labels)
+        if (label->buddy()) width = std::max(width, label->sizeHint().width());
+    for (QLabel* label : labels)
+        if (label->buddy()) label->setMinimumWidth(width);
 }
 
 bool exists(const Installation& installation, RecordKind kind, Id id) {
@@ -95,6 +107,7 @@ void RecordForm::build() {
         addHead(*column);
         for (const FormSection& section : formPlan(kind_))
             addSection(section, *column);
+        alignFields(*page, appearance_.type.scaled(labelWidth));
         for (const RecordKind kind : belongings(kind_))
             addBelongings(kind, *column);
         if (kind_ == RecordKind::Observation) addPhotos(*column);
@@ -144,8 +157,8 @@ void RecordForm::addField(RecordKind kind, std::string_view key, QFormLayout& fi
         fields.addRow(QString(), editor);
         return;
     }
-    auto* label = new QLabel(richSymbol(name), this);
-    label->setMinimumWidth(appearance_.type.scaled(labelWidth));
+    auto* label = new QLabel(this);
+    label->setText(withScriptSize(richSymbol(name), label->font()));
     label->setBuddy(editor);
     fields.addRow(label, editor);
 }

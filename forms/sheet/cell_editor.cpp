@@ -31,7 +31,11 @@ void CellEditor::refuse(const QString& sentence) {
         panel_ = new QLabel(parentWidget());
         panel_->setObjectName(QStringLiteral("refusal"));
         panel_->setFont(appearance_.type.screen(ScreenText::Figure));
+        panel_->setFrameStyle(QFrame::Box | QFrame::Plain);
         panel_->setAutoFillBackground(true);
+        // Otherwise it takes the roles of the sheet that it lies on, whose colours are others.
+        panel_->setBackgroundRole(QPalette::Window);
+        panel_->setForegroundRole(QPalette::WindowText);
         QPalette colours = panel_->palette();
         colours.setColor(QPalette::Window, appearance_.look().failsWash);
         colours.setColor(QPalette::WindowText, appearance_.look().fails);

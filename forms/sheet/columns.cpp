@@ -4,6 +4,7 @@
 #include "core/checks/answering_field.h"
 #include "forms/sheet/cells.h"
 #include "forms/sheet/entries.h"
+#include "forms/words/notation.h"
 
 #include <QCoreApplication>
 
@@ -169,16 +170,25 @@ QString columnHead(const SheetColumn& column) {
     return QCoreApplication::translate("Sheet", column.head);
 }
 
-QString columnName(const SheetColumn& column, const Words& words) {
+QString fieldName(const ColumnField& field, const Words& words) {
+    return words.word("field." + std::string(recordName(field.kind)) + '.' + std::string(field.key));
+}
+
+QString quantityName(const SheetColumn& column, const Words& words) {
     if (column.id == Column::LoopLimit)
-        return QCoreApplication::translate("Sheet", "Permitted loop impedance, Ω");
-    if (column.fields.empty()) return groupTitle(column.group);
-    const ColumnField& field = column.fields.front();
-    const QString name =
-        words.word("field." + std::string(recordName(field.kind)) + '.' + std::string(field.key))
-            .remove(u'_');
-    const Unit& unit = fieldInfo(field.kind, field.key)->unit;
-    return unit.symbol.empty() ? name : name + QStringLiteral(", ") + text(unit.symbol);
+        return QCoreApplication::translate("Sheet", "Permitted loop impedance");
+    return column.fields.empty() ? groupTitle(column.group) : fieldName(column.fields.front(), words);
+}
+
+QString columnUnit(const SheetColumn& column) {
+    if (column.id == Column::LoopLimit) return text(units::ohm.symbol);
+    if (column.fields.empty()) return {};
+    return text(fieldInfo(column.fields.front().kind, column.fields.front().key)->unit.symbol);
+}
+
+QString columnName(const SheetColumn& column, const Words& words) {
+    const QString name = plainNotation(quantityName(column, words)), unit = columnUnit(column);
+    return unit.isEmpty() ? name : name + QStringLiteral(", ") + unit;
 }
 
 std::optional<SheetColumnId> columnOf(const Finding& finding) {

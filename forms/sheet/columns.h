@@ -77,7 +77,13 @@ inline constexpr int frozenColumns = 2;
 
 QString groupTitle(SheetGroup group);
 QString columnHead(const SheetColumn& column);
-/// For screen readers and notes: "Loop impedance, Z_s", with its unit.
+/// In notation: "Loop impedance, Z_s".
+QString fieldName(const ColumnField& field, const Words& words);
+/// What the column shows, in notation; of the first field where it is filled from several.
+QString quantityName(const SheetColumn& column, const Words& words);
+/// Empty where what it shows has none.
+QString columnUnit(const SheetColumn& column);
+/// For screen readers and notes: "Loop impedance, Zs, Ω".
 QString columnName(const SheetColumn& column, const Words& words);
 
 /// Which column answers for a finding; nothing when only the verdict column does.

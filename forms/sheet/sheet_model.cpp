@@ -3,7 +3,7 @@
 
 #include "forms/frame/change_label.h"
 #include "forms/frame/visit_rows.h"
-#include "forms/look/mark.h"
+#include "forms/sheet/cell_words.h"
 
 #include <QCoreApplication>
 
@@ -13,9 +13,8 @@ namespace loopwright {
 namespace {
 
 QString withUnit(const QString& shown, const SheetColumn& column) {
-    if (shown.isEmpty() || column.fields.empty()) return shown;
-    const auto symbol = fieldInfo(column.fields.front().kind, column.fields.front().key)->unit.symbol;
-    return symbol.empty() || !column.isFigure ? shown : shown + QChar(QChar::Nbsp) + text(symbol);
+    const QString unit = columnUnit(column);
+    return shown.isEmpty() || unit.isEmpty() || !column.isFigure ? shown : shown + QChar(QChar::Nbsp) + unit;
 }
 
 /// Values of an entry that differ from what is stored: what is typed again changes nothing.
@@ -94,7 +93,8 @@ QVariant SheetModel::data(const QModelIndex& index, int role) const {
         return int(Qt::AlignVCenter |
                    (sheetColumn(index.column()).isFigure ? Qt::AlignRight : Qt::AlignLeft));
     case Qt::AccessibleTextRole:
-        return spoken(index);
+        return spokenCell(row.cells.front().text, sheetColumn(index.column()), cellAt(index),
+                          appearance_.words);
     case CellRole:
         return QVariant::fromValue(cellAt(index));
     case SpareRole:
@@ -229,30 +229,10 @@ Verdict SheetModel::worstIn(SheetGroup group) const {
     return worst;
 }
 
-QString SheetModel::spoken(const QModelIndex& index) const {
-    const SheetCell& cell = cellAt(index);
-    const SheetRow& row = rows_[static_cast<std::size_t>(index.row())];
-    const Words& words = appearance_.words;
-    QStringList parts{
-        tr("Way %1, %2").arg(row.cells.front().text, columnName(sheetColumn(index.column()), words))};
-    if (cell.missing)
-        parts << tr("missing");
-    else if (cell.text.isEmpty())
-        parts << tr("empty");
-    else
-        parts << cell.text;
-    if (cell.sign == CellSign::Typed) parts << words.word("origin.typed");
-    if (cell.sign == CellSign::Carried) parts << words.word("origin.carried");
-    if (cell.sign == CellSign::Computed) parts << words.word("origin.computed");
-    if (cell.sign == CellSign::Assumed) parts << words.word("origin.assumed");
-    if (cell.verdict && sheetColumn(index.column()).id != SheetColumnId::Verdict)
-        parts << words.word(wordKey(*cell.verdict));
-    return parts.join(QStringLiteral(", "));
-}
-
 QString SheetModel::describe(const QModelIndex& index) const {
     if (!index.isValid() || isHeading(index.row())) return {};
-    return spoken(index);
+    const auto facts = factsAt(index.row());
+    return facts ? writtenCell(*facts, sheetColumn(index.column()), cellAt(index)) : QString();
 }
 
 } // namespace loopwright

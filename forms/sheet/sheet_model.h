@@ -52,7 +52,7 @@ class SheetModel final : public QAbstractTableModel {
     bool isHeading(int row) const;
     /// The worst that the cells of a group say; DoesNotApply when they say nothing.
     Verdict worstIn(SheetGroup group) const;
-    /// "F1 load, A: computed": what the status line says about a cell.
+    /// "F1 load: 41.7 A, computed": what the status line says about a cell, in notation.
     QString describe(const QModelIndex& index) const;
 
   private:
@@ -61,7 +61,6 @@ class SheetModel final : public QAbstractTableModel {
     tl::expected<void, QString> ask(const Change& change);
     tl::expected<void, QString> store(const RowFacts& facts, const SheetColumn& column,
                                       const CellEntry& entry, const QString& shown);
-    QString spoken(const QModelIndex& index) const;
 
     const Appearance& appearance_;
     IdSource& ids_;

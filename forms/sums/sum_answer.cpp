@@ -46,7 +46,7 @@ void SumAnswer::show(const sums::Sum& sum, const sums::Answers& answers) {
 
 void SumAnswer::showRefusal(const QString& sentence, bool loud) {
     clear();
-    addWide(sentence, loud ? &Look::fails : &Look::inkSoft, loud);
+    addWide(loud ? &Look::fails : &Look::inkSoft, loud)->setNotation(sentence);
 }
 
 void SumAnswer::addCase(const sums::Sum& sum, const sums::Answer& answer) {
@@ -54,39 +54,43 @@ void SumAnswer::addCase(const sums::Sum& sum, const sums::Answer& answer) {
         addWorking(working);
     for (const sums::Result& result : sum.results)
         if (const auto* word = std::get_if<std::string_view>(&answer.value(result.key)))
-            addWide(sums::resultName(result, appearance_.words) + QStringLiteral(": ") +
-                        sums::wordName(*word, appearance_.words),
-                    &Look::ink, true);
+            addWide(&Look::ink, true)
+                ->setNotation(sums::resultName(result, appearance_.words) + QStringLiteral(": ") +
+                              sums::wordName(*word, appearance_.words));
     grid_->setRowMinimumHeight(grid_->rowCount(), appearance_.type.scaled(stepGap));
 }
 
 void SumAnswer::addWorking(const Working& working) {
     for (const WorkingLine& line : termLines(working, appearance_.words))
         addLine(line, &Look::inkSoft, false);
-    addWide(text(working.formula), &Look::ink);
+    addWide(&Look::ink)->setFormula(text(working.formula));
     if (const auto line = resultLine(working, appearance_.words)) addLine(*line, &Look::ink, true);
-    if (const QString source = sourceLine(working); !source.isEmpty()) addWide(source, &Look::inkSoft);
+    if (const QString source = sourceLine(working); !source.isEmpty())
+        addWide(&Look::inkSoft)->setNotation(source);
     grid_->setRowMinimumHeight(grid_->rowCount(), appearance_.type.scaled(stepGap));
 }
 
 void SumAnswer::addLine(const WorkingLine& line, Role ink, bool strong) {
     const int row = grid_->rowCount();
-    const std::array parts{line.symbol, line.value, line.from};
-    for (int column = 0; column < 3; ++column) {
-        auto* label = new RoleLabel(appearance_, ScreenText::Figure, column == 2 ? &Look::inkSoft : ink,
-                                    strong && column < 2 ? Weight::Semibold : Weight::Regular);
-        label->setNotation(parts[static_cast<std::size_t>(column)]);
-        label->setWordWrap(column == 2);
-        grid_->addWidget(label, row, column);
-    }
+    const Weight weight = strong ? Weight::Semibold : Weight::Regular;
+    auto* symbol = new RoleLabel(appearance_, ScreenText::Figure, ink, weight);
+    symbol->setFormula(line.symbol);
+    auto* value = new RoleLabel(appearance_, ScreenText::Figure, ink, weight);
+    value->setNotation(line.value);
+    auto* from = new RoleLabel(appearance_, ScreenText::Figure, &Look::inkSoft);
+    from->setNotation(line.from);
+    from->setWordWrap(true);
+    int column = 0;
+    for (RoleLabel* label : {symbol, value, from})
+        grid_->addWidget(label, row, column++);
 }
 
-void SumAnswer::addWide(const QString& notation, Role ink, bool strong) {
+RoleLabel* SumAnswer::addWide(Role ink, bool strong) {
     auto* label =
         new RoleLabel(appearance_, ScreenText::Figure, ink, strong ? Weight::Semibold : Weight::Regular);
-    label->setNotation(notation);
     label->setWordWrap(true);
     grid_->addWidget(label, grid_->rowCount(), 0, 1, 3);
+    return label;
 }
 
 QString SumAnswer::spoken() const {

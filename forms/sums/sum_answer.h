@@ -10,6 +10,7 @@ class QGridLayout;
 
 namespace loopwright {
 
+class RoleLabel;
 struct WorkingLine;
 
 /// What a sum answered, step by step: each formula with what went in, and its result below.
@@ -29,7 +30,8 @@ class SumAnswer final : public QWidget {
     void addCase(const sums::Sum& sum, const sums::Answer& answer);
     void addWorking(const Working& working);
     void addLine(const WorkingLine& line, Role ink, bool strong);
-    void addWide(const QString& notation, Role ink, bool strong = false);
+    /// A text across all columns, still empty.
+    RoleLabel* addWide(Role ink, bool strong = false);
 
     const Appearance& appearance_;
     QWidget* body_ = nullptr;

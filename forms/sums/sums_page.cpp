@@ -130,7 +130,7 @@ void SumsPage::reckon() {
         if (input.required && fields_->isEmpty(input.key))
             wanted << sums::inputName(input, appearance_.words);
     if (!wanted.isEmpty())
-        return answer_->showRefusal(tr("Still to give: %1.").arg(wanted.join(QStringLiteral(", "))), false);
+        return answer_->showRefusal(tr("Still to give: %1.").arg(wanted.join(QStringLiteral("; "))), false);
     const auto inputs =
         sums::readInputs(*sum_, fields_->given(), *context_, appearance_.words.numberFormat());
     const auto refuse = [this](const sums::Refusal& refusal) {

@@ -15,7 +15,9 @@ QString plainNotation(QString sentence) {
 }
 
 QString richNotation(const QString& sentence) {
-    return sentence.toHtmlEscaped().replace(symbolPattern(), QStringLiteral("\\1<sub>\\2\\3</sub>"));
+    QString html = sentence.toHtmlEscaped();
+    html.replace(symbolPattern(), QStringLiteral("<i>\\1</i><sub>\\2\\3</sub>"));
+    return html.replace(QStringLiteral("<i>Δ"), QStringLiteral("Δ<i>")); // an operator
 }
 
 } // namespace loopwright

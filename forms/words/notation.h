@@ -15,7 +15,7 @@ const QRegularExpression& symbolPattern();
 /// Without marks: "Zs 0.54 Ω". For titles, menus and screen readers.
 QString plainNotation(QString sentence);
 
-/// HTML with subscripts. Nothing else in the sentence is read as HTML.
+/// HTML with italic symbols and subscripts. Nothing else in the sentence is read as HTML.
 QString richNotation(const QString& sentence);
 
 } // namespace loopwright

@@ -23,6 +23,7 @@
 #include <QFile>
 #include <QLineEdit>
 #include <QListView>
+#include <QMenuBar>
 #include <QProcess>
 #include <QScrollBar>
 #include <QSettings>

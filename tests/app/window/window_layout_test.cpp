@@ -59,6 +59,13 @@ TEST_F(WindowTest, LargerTypeTakesItsRoomFromThePanels) {
     QCoreApplication::processEvents();
     EXPECT_FALSE(other.area().reasons().isVisible()) << "1366 px are less than 1200 px of this type";
     EXPECT_EQ(other.area().sheet().horizontalScrollBar()->maximum(), 0);
+    const auto* menus = other.findChild<QMenuBar*>();
+    ASSERT_NE(menus, nullptr);
+    EXPECT_GE(menus->width(), menus->sizeHint().width()) << "no menu is put away";
+    for (const auto* button : other.findChildren<QToolButton*>())
+        if (button->isVisible() && button->toolButtonStyle() == Qt::ToolButtonTextBesideIcon) {
+            EXPECT_GE(button->width(), button->sizeHint().width()) << qPrintable(button->text());
+        }
     const QDir directory(QStringLiteral(LOOPWRIGHT_PICTURES_DIR));
     directory.mkpath(QStringLiteral("."));
     EXPECT_TRUE(other.grab().save(directory.filePath(QStringLiteral("window-large.png"))));

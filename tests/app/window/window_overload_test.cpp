@@ -101,6 +101,10 @@ TEST_F(WindowOverload, TriesARemedyOnACopyAndTakesIt) {
     EXPECT_TRUE(
         trial().table().spoken().join(u'\n').contains(QStringLiteral("Hidden overload: fails, then ")))
         << qPrintable(trial().table().spoken().join(u'\n'));
+    const QWidget& seen = *page().findChild<QScrollArea*>()->viewport();
+    EXPECT_GE(trial().mapTo(&seen, QPoint()).y(), 0) << "the whole trial is in sight";
+    EXPECT_LT(trial().table().mapTo(&seen, QPoint()).y(), seen.height() - 3 * trial().fontMetrics().height())
+        << "and so is what comes of it";
     EXPECT_EQ(site(), before) << "a trial writes nothing";
     picture("window-overload-trial.png");
     QTest::mouseClick(&trial().takeButton(), Qt::LeftButton);

@@ -12,6 +12,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <map>
+
 namespace loopwright {
 namespace {
 
@@ -42,6 +44,14 @@ class InspectionTest : public testing::Test {
         const auto& rows = bench.installation.inspectionOutcomes;
         const auto found = std::ranges::find(rows, item, &InspectionOutcome::item);
         return found == rows.end() ? nullptr : &*found;
+    }
+    /// The row of the inspection in the tree of places.
+    std::unique_ptr<PlaceNode> inPlaces() {
+        const auto root = placesOf(*bench.view());
+        auto& children = root->children.front()->children;
+        const auto found = std::ranges::find_if(
+            children, [](const auto& node) { return node->subject.kind == RecordKind::InspectionOutcome; });
+        return std::move(*found);
     }
     void issue() {
         std::ranges::find(bench.installation.visits, bench.visit, &Visit::id)->state = VisitState::Issued;
@@ -83,6 +93,8 @@ TEST_F(InspectionTest, OneKeyGivesAResultAndGoesOnToTheNextItem) {
     EXPECT_EQ(outcome(item(2))->result, InspectionResult::NotApplicable);
     EXPECT_EQ(outcome(item(0))->visit, bench.visit);
     EXPECT_THAT(utf8(page.facts()), testing::HasSubstr("3 of 77 items"));
+    press("3");
+    EXPECT_THAT(utf8(page.facts()), testing::HasSubstr("3 of 77 items")) << "the last could not be looked at";
 }
 
 TEST_F(InspectionTest, AResultIsChangedInItsOwnRecordAndChosenAgainChangesNothing) {
@@ -108,6 +120,22 @@ TEST_F(InspectionTest, ALetterBeginsARemarkAndEnterGoesOn) {
     EXPECT_EQ(page.list().currentIndex().column(), static_cast<int>(InspectionColumn::Outcome));
     press("1");
     EXPECT_EQ(outcome(item(1))->result, InspectionResult::InOrder);
+}
+
+TEST_F(InspectionTest, ThePageSaysWhereAnItemIsFrom) {
+    QSignalSpy described(&page, &InspectionPage::described);
+    std::map<std::string, std::string> said;
+    for (int row = 0; row < model().rowCount(); ++row) {
+        if (model().rowAt(row).isHeading()) continue;
+        page.list().setCurrentIndex(model().index(row, static_cast<int>(InspectionColumn::Outcome)));
+        page.tellItem();
+        said[utf8(model().rowAt(row).pointer)] = utf8(described.back().front().toString());
+    }
+    EXPECT_EQ(said["IEC 60364-1 / 6"], "This item follows IEC 60364-1 and IEC 60364-6 (named from memory)");
+    EXPECT_EQ(said["IEC 60364-5-52 (521 / 522.8)"],
+              "This item follows IEC 60364-5-52 (521 and 522.8) (named from memory)");
+    EXPECT_EQ(said["IEC 60364-5-51 / 4-42 (422)"],
+              "This item follows IEC 60364-5-51 and IEC 60364-4-42 (422) (named from memory)");
 }
 
 TEST_F(InspectionTest, FiguresInARemarkAreText) {
@@ -179,13 +207,25 @@ TEST_F(InspectionTest, ASiteWithoutAVisitSaysWhatToDo) {
 
 TEST_F(InspectionTest, PlacesCountsWhatNobodyHasLookedAt) {
     press("14");
-    const auto root = placesOf(*bench.view());
-    const auto& children = root->children.front()->children;
-    const auto found = std::ranges::find_if(
-        children, [](const auto& node) { return node->subject.kind == RecordKind::InspectionOutcome; });
-    ASSERT_NE(found, children.end());
-    EXPECT_EQ((*found)->count, 75);
-    EXPECT_EQ((*found)->worst, Verdict::CannotTell);
+    EXPECT_EQ(inPlaces()->count, 75);
+    EXPECT_EQ(inPlaces()->worst, Verdict::CannotTell);
+}
+
+TEST_F(InspectionTest, InPlacesTheInspectionHoldsWhereEverythingWasSeenInOrder) {
+    for (const InspectionItem& known : bench.view()->tables->inspectionItems())
+        bench.installation.inspectionOutcomes.push_back(
+            {bench.ids.next(), bench.visit, known.key, InspectionResult::InOrder, {}});
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, Verdict::Holds);
+    InspectionResult& first = bench.installation.inspectionOutcomes.front().result;
+    first = InspectionResult::Observed;
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, std::nullopt) << "its observation carries the mark";
+    EXPECT_EQ(inPlaces()->count, 0);
+    first = InspectionResult::Limited;
+    bench.refresh();
+    EXPECT_EQ(inPlaces()->worst, Verdict::CannotTell);
+    EXPECT_EQ(inPlaces()->count, 1);
 }
 
 TEST(ResultKeysTest, EveryResultHasOneKey) {

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/look/rich_symbol.h"
 
+#include "forms/look/type.h"
+
 #include <gtest/gtest.h>
 
 #include <QFontMetricsF>
 #include <QImage>
 #include <QPainter>
+#include <QTextCursor>
+#include <QTextDocument>
 
 namespace loopwright {
 namespace {
@@ -54,6 +58,22 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(RichSymbol, EscapesWhatHtmlWouldTakeForMarkup) {
     EXPECT_EQ(richSymbol(u"I_b < 2·I_n").toStdString(), "<i>I</i><sub>b</sub> &lt; 2·<i>I</i><sub>n</sub>");
     EXPECT_EQ(richSymbol(u"x^2").toStdString(), "<i>x</i><sup>2</sup>");
+}
+
+TEST(RichSymbol, SubscriptsOfHtmlAreAsSmallAsDrawnOnes) {
+    const Type type;
+    for (const ScreenText role : {ScreenText::PageTitle, ScreenText::PanelTitle, ScreenText::Body,
+                                  ScreenText::Figure, ScreenText::Note}) {
+        QTextDocument document;
+        document.setDefaultFont(type.screen(role));
+        document.setHtml(withScriptSize(QStringLiteral("Z<sub>db</sub>"), document.defaultFont()));
+        QTextCursor cursor(&document);
+        cursor.movePosition(QTextCursor::End);
+        EXPECT_EQ(cursor.charFormat().verticalAlignment(), QTextCharFormat::AlignSubScript);
+        // As the text engine of Qt does it.
+        const double drawn = cursor.charFormat().font().pointSize() * 2 / 3;
+        EXPECT_NEAR(drawn, 0.74 * document.defaultFont().pointSizeF(), 0.5) << static_cast<int>(role);
+    }
 }
 
 TEST(RichSymbol, MeasuresWhatItDrawsAndDropsTheSubscript) {

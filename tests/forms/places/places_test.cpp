@@ -68,14 +68,26 @@ TEST(Places, ABoardIsTalliedByTheWorstOfItsCircuits) {
     EXPECT_EQ(boardC.data(Qt::AccessibleTextRole).toString(), "Board C, kiln room and long walk, 2, fails");
 }
 
-TEST(Places, TheTreeLeavesOutWhatItsIconSays) {
-    const Site site;
+TEST(Places, TheTreeLeavesOutWhatItsIconSaysAndThenWhatItHasNoRoomFor) {
+    Site site;
+    Board& board = site.installation.boards.front();
     PlacesModel model(site.appearance);
-    model.show(site.view());
-    const QModelIndex board = model.indexOf({RecordKind::Board, site.board});
-    EXPECT_EQ(board.data(PlacesModel::ShortRole).toString(), "C, kiln room and long walk");
-    EXPECT_EQ(board.data(Qt::ToolTipRole).toString(), "Board C, kiln room and long walk");
-    EXPECT_EQ(model.index(0, 0).data(PlacesModel::ShortRole).toString(), "Oakum Row Works");
+    const auto names = [&](const char* name, const char* description) {
+        board.name = name;
+        board.description = description;
+        site.refresh();
+        model.show(site.view());
+        return model.indexOf({RecordKind::Board, site.board}).data(PlacesModel::NamesRole).toStringList();
+    };
+    EXPECT_EQ(names("Board C", "kiln range: kiln room, bakehouse"),
+              QStringList({"C, kiln range: kiln room, bakehouse", "C kiln range", "Board C"}));
+    EXPECT_EQ(names("Main switchboard", "intake, feeders, services"),
+              QStringList({"Main switchboard, intake, feeders, services", "Main switchboard, intake",
+                           "Main switchboard"}));
+    EXPECT_EQ(names("Board C", ""), QStringList({"C", "C", "Board C"}));
+    EXPECT_EQ(model.indexOf({RecordKind::Board, site.board}).data(Qt::ToolTipRole).toString(), "Board C");
+    EXPECT_EQ(model.index(0, 0).data(PlacesModel::NamesRole).toStringList(),
+              QStringList({"Oakum Row Works"}));
 }
 
 TEST(Places, BoardsThatFeedEachOtherAreShownAllTheSame) {

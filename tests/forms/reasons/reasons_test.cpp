@@ -114,13 +114,14 @@ TEST_F(ReasonsTest, ScreenReadersHearVerdictSentenceAndMargin) {
 TEST(Notation, SymbolsOfASentenceAreSetOrSpoken) {
     const QString sentence = QStringLiteral("Z_s 0.54 Ω is within Z_{s,max} <0.87 Ω>");
     EXPECT_EQ(plainNotation(sentence), "Zs 0.54 Ω is within Zs,max <0.87 Ω>");
-    EXPECT_EQ(richNotation(sentence), "Z<sub>s</sub> 0.54 Ω is within Z<sub>s,max</sub> &lt;0.87 Ω&gt;");
+    EXPECT_EQ(richNotation(sentence),
+              "<i>Z</i><sub>s</sub> 0.54 Ω is within <i>Z</i><sub>s,max</sub> &lt;0.87 Ω&gt;");
     EXPECT_EQ(plainNotation("a_b"), "ab");
     EXPECT_EQ(plainNotation("R_1+R_2 of lamp_2"), "R1+R2 of lamp_2") << "a name stays as it was typed";
     EXPECT_EQ(plainNotation("plain, with 5 % and (brackets)"), "plain, with 5 % and (brackets)");
     EXPECT_EQ(plainNotation("external loop Z_e, or R_A."), "external loop Ze, or RA.");
     EXPECT_EQ(plainNotation("ΔU_max, ΔU_{s,total}"), "ΔUmax, ΔUs,total") << "a difference is one symbol";
-    EXPECT_EQ(richNotation("ΔU_0"), "ΔU<sub>0</sub>");
+    EXPECT_EQ(richNotation("ΔU_0"), "Δ<i>U</i><sub>0</sub>");
 }
 
 TEST(WorkingText, ASentenceBeginsInUpperCase) {

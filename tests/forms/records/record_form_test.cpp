@@ -13,6 +13,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace loopwright {
 namespace {
 
@@ -80,6 +82,42 @@ TEST_F(RecordForms, MakeTheReadingsRowWithTheFirstReading) {
     EXPECT_EQ(row.board, bench.board);
     EXPECT_EQ(row.loopImpedance, Entry<Resistance>::of(ohms(0.24), 2));
     EXPECT_EQ(row.prospectiveFaultCurrent, Entry<Current>::of(kiloamperes(1.0), 1));
+}
+
+TEST_F(RecordForms, DaysAndFiguresReadAsElsewhereAndStandAsWrittenWhileTheyAreTyped) {
+    Visit& visit = *std::ranges::find(bench.installation.visits, bench.visit, &Visit::id);
+    visit.started = Date(std::chrono::year{2026} / 3 / 9);
+    bench.refresh();
+    form.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
+    form.open(bench.view(), RecordKind::Visit, bench.visit);
+    EXPECT_EQ(shown("started"), "9 March 2026");
+    form.findChild<QLineEdit*>("started")->setFocus();
+    EXPECT_EQ(shown("started"), "2026-03-09");
+    form.findChild<QLineEdit*>("label")->setFocus();
+    EXPECT_EQ(shown("started"), "9 March 2026");
+
+    const Id circuit = bench.circuit("4");
+    form.open(bench.view(), RecordKind::Circuit, circuit);
+    EXPECT_EQ(shown("load_A"), "14.8");
+    EXPECT_EQ(form.findChild<QLineEdit*>("load_A")->accessibleDescription(), "A, typed");
+    form.findChild<QLineEdit*>("load_A")->setFocus();
+    EXPECT_EQ(shown("load_A"), "14.8 (typed)");
+    QTest::keyClick(form.findChild<QLineEdit*>("load_A"), Qt::Key_Return);
+    EXPECT_TRUE(bench.changes.empty()) << "looking at a field changes nothing";
+    type("load_A", "15.2");
+    EXPECT_EQ(fieldText(bench.installation, RecordKind::Circuit, circuit, "load_A"), "15.2");
+}
+
+TEST_F(RecordForms, FieldsOfAllSectionsBeginAtOneLine) {
+    for (const RecordKind kind : {RecordKind::Circuit, RecordKind::Board}) {
+        form.open(bench.view(), kind, kind == RecordKind::Board ? bench.board : bench.circuit("4"));
+        QCoreApplication::processEvents();
+        std::set<int> lefts;
+        for (const auto* line : form.findChildren<QLineEdit*>())
+            lefts.insert(line->mapTo(&form, QPoint()).x());
+        EXPECT_EQ(lefts.size(), 1U) << recordName(kind);
+    }
 }
 
 TEST_F(RecordForms, AddEquipmentToACircuitAndOpenIt) {

@@ -16,11 +16,16 @@ class EntryTest : public testing::Test {
         bench.changed = [this](SiteViewPtr view) { model.show(view, bench.board); };
     }
     tl::expected<void, QString> enter(const char* way, SheetColumnId column, const char* typed) {
-        return model.enter(model.index(model.rowOf(bench.circuit(way)), indexOf(column)),
-                           QString::fromUtf8(typed));
+        return model.enter(index(way, column), QString::fromUtf8(typed));
+    }
+    QModelIndex index(const char* way, SheetColumnId column) const {
+        return model.index(model.rowOf(bench.circuit(way)), indexOf(column));
     }
     std::string shown(const char* way, SheetColumnId column) const {
-        return model.index(model.rowOf(bench.circuit(way)), indexOf(column)).data().toString().toStdString();
+        return index(way, column).data().toString().toStdString();
+    }
+    std::string described(const char* way, SheetColumnId column) const {
+        return model.describe(index(way, column)).toStdString();
     }
     const Circuit& circuit(const char* way) const {
         return *find(bench.installation.circuits, bench.circuit(way));
@@ -29,6 +34,21 @@ class EntryTest : public testing::Test {
     Bench bench;
     SheetModel model{bench.appearance, bench.ids, bench.door()};
 };
+
+TEST_F(EntryTest, ACellIsDescribedAsALineOfTextAndSpokenInParts) {
+    EXPECT_EQ(described("4", SheetColumnId::Load), "4 load: 14.8\u00A0A, typed");
+    EXPECT_EQ(described("4", SheetColumnId::Loop), "4 loop impedance, Z_s: 0.51\u00A0Ω");
+    EXPECT_EQ(described("4", SheetColumnId::Continuity), "4 R_1+R_2: 0.26\u00A0Ω");
+    EXPECT_EQ(described("4", SheetColumnId::Device), "4 device: B32·30");
+    EXPECT_EQ(described("4", SheetColumnId::Sizes), "4 wiring: 2.5 / 1.5\u00A0mm²");
+    EXPECT_EQ(described("4", SheetColumnId::Circuit), "Way 4: Ring, print shop");
+    EXPECT_EQ(described("14", SheetColumnId::Loop), "14 loop impedance, Z_s: missing");
+    EXPECT_EQ(index("4", SheetColumnId::Loop).data(Qt::AccessibleTextRole).toString().toStdString(),
+              "Way 4, Loop impedance, Zs, Ω, 0.51");
+    ASSERT_TRUE(enter("4", SheetColumnId::Loop, "LIM: locked"));
+    EXPECT_EQ(shown("4", SheetColumnId::Loop), "LIM");
+    EXPECT_EQ(described("4", SheetColumnId::Loop), "4 loop impedance, Z_s: LIM: locked");
+}
 
 TEST_F(EntryTest, ADeviceIsTypedAsTheTradeWritesIt) {
     ASSERT_TRUE(enter("1", SheetColumnId::Device, "C16/30"));

@@ -85,12 +85,15 @@ TEST_F(SheetTest, ARefusedTextStaysInItsCellWithTheReasonAndTheOldValueComesBack
     ASSERT_NE(editor(), nullptr);
     EXPECT_TRUE(editor()->isRefused());
     EXPECT_THAT(editor()->refusal().toStdString(), testing::HasSubstr("“abc” is not a figure"));
-    const auto* panel = sheet.findChild<QLabel*>("refusal");
+    auto* panel = sheet.findChild<QLabel*>("refusal");
     ASSERT_NE(panel, nullptr);
     EXPECT_TRUE(panel->isVisible());
     EXPECT_EQ(panel->text(), editor()->refusal());
     EXPECT_GE(panel->width(), panel->sizeHint().width()) << "nothing of the sentence is cut";
     EXPECT_TRUE(sheet.viewport()->rect().contains(panel->geometry()));
+    const QImage box = panel->grab().toImage();
+    EXPECT_EQ(box.pixelColor(0, 0), bench.appearance.look().fails) << "a frame";
+    EXPECT_EQ(box.pixelColor(2, 2), bench.appearance.look().failsWash) << "a fill";
     EXPECT_TRUE(bench.changes.empty());
 
     QTest::keyClick(editor(), Qt::Key_Escape);

@@ -2,6 +2,7 @@
 #include "forms/sums/sums_page.h"
 
 #include "core/sums/registry.h"
+#include "forms/frame/labels.h"
 #include "forms/look/style.h"
 #include "forms/sums/sum_answer.h"
 #include "forms/sums/sum_fields.h"
@@ -87,11 +88,17 @@ TEST_F(SumsPageTest, AnAnswerFollowsWhatIsTyped) {
     picture("sums-refused.png");
     page.fields()->enter("length_m", QStringLiteral("60"));
     EXPECT_THAT(answered(), testing::HasSubstr("1.52 Ω")) << "0.35 + 1.1706";
+    std::vector<std::string> shown;
+    for (const auto* label : page.answer().findChildren<RoleLabel*>())
+        shown.push_back(utf8(label->text()));
+    EXPECT_THAT(shown, testing::Contains(testing::StartsWith("<i>Z</i><sub"))) << "symbols are italic";
+    EXPECT_THAT(shown, testing::Contains(testing::EndsWith("<i>l</i> <i>F</i>"))) << "in formulas too";
     picture("sums-loop.png");
 }
 
 TEST_F(SumsPageTest, WhatIsMissingOrWrongIsSaidAndNothingIsAnswered) {
     page.choose("current-from-power");
+    EXPECT_THAT(answered(), testing::HasSubstr("Still to give: Power; Voltage, between lines"));
     EXPECT_THAT(answered(), testing::Not(testing::HasSubstr(" A")));
     page.fields()->enter("power_W", QStringLiteral("8.5 kW"));
     page.fields()->enter("voltage_V", QStringLiteral("nan"));
