@@ -156,8 +156,9 @@ void addTests(const DeviceData& data, Current rated, Sourced<physics::ThermalLim
             add(limits.source, row->source);
         }
     if (point && point->notAfter) limits.value.operatedBy.push_back({rated * point->high, *point->notAfter});
-    if (nonOperating && operating && operating->notAfter)
-        limits.value.warm = {rated * nonOperating->low, {rated * operating->high, *operating->notAfter}};
+    if (nonOperating && nonOperating->notBefore && operating && operating->notAfter)
+        limits.value.warm = {{rated * nonOperating->low, *nonOperating->notBefore},
+                             {rated * operating->high, *operating->notAfter}};
 }
 
 /// Every promise about a fuse is one about its heat.
@@ -174,7 +175,8 @@ void addSettings(const physics::BreakerSpreads& spreads, Current setting, std::o
     constexpr Ratio delayStatedAt = 6;
     const Current holds = setting * spreads.conventional.low;
     limits.notBefore.push_back({holds, spreads.conventionalTime});
-    limits.warm = {holds, {setting * spreads.conventional.high, spreads.conventionalTime}};
+    limits.warm = {{holds, spreads.conventionalTime},
+                   {setting * spreads.conventional.high, spreads.conventionalTime}};
     if (!delay) return;
     limits.notBefore.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.low});
     limits.operatedBy.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.high});

@@ -289,6 +289,9 @@ struct KnownThermalDevices {
     using Key = std::tuple<std::string, double, double>;
     std::mutex mutex;
     std::map<Key, std::unique_ptr<const ThermalDevice>> devices;
+    /// Replicas of a device of 1 A, by its limits. Those of all breakers of one standard are a few, whatever
+    /// their ratings and settings.
+    std::map<std::vector<double>, physics::ReplicaSet> ofOneAmpere;
 };
 
 struct ReferenceTables::Tables {
