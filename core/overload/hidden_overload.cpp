@@ -35,19 +35,18 @@ void bring(Edge& edge, const std::optional<Edge>& atOnce) {
     if (atOnce && isSooner(*atOnce, edge)) edge = *atOnce;
 }
 
-/// Both edges under one cycle, the instantaneous release included.
-struct Band {
-    Edge earliest;
-    Edge latest;
-};
-Band bandUnder(const Question& question, const Steps& cycle) {
-    const physics::OperationBand band = physics::operationOf(question.device.replicas, cycle);
-    Band result{edgeOf(band.earliest), edgeOf(band.latest)};
-    if (const auto& instantaneous = question.instantaneous) {
-        bring(result.earliest, atOnceAbove(cycle, question.rated * instantaneous->above, false));
-        bring(result.latest, atOnceAbove(cycle, question.rated * instantaneous->upTo, true));
-    }
-    return result;
+/// When the earliest, and the latest, operates under one cycle, the instantaneous release included.
+Edge earliestUnder(const Question& question, const Steps& cycle, std::uint64_t cycles) {
+    Edge earliest = edgeOf(physics::earliestOf(question.device.replicas, cycle, {}, cycles));
+    if (const auto& instantaneous = question.instantaneous)
+        bring(earliest, atOnceAbove(cycle, question.rated * instantaneous->above, false));
+    return earliest;
+}
+Edge latestUnder(const Question& question, const Steps& cycle) {
+    Edge latest = edgeOf(physics::latestOf(question.device.replicas, cycle));
+    if (const auto& instantaneous = question.instantaneous)
+        bring(latest, atOnceAbove(cycle, question.rated * instantaneous->upTo, true));
+    return latest;
 }
 
 /// The highest state that each of the replicas ever gets to, from cold: that of the settled cycle.
@@ -70,12 +69,26 @@ Current highest(const Steps& cycle) {
     return std::ranges::max(cycle, {}, &physics::DutyStep::current).current;
 }
 
+/// However the runs fall.
+Edge soonest(const Question& question, Ratio loadFactor = 1) {
+    std::optional<Edge> soonest;
+    for (const Steps& cycle : beginningsOf(question.load)) {
+        const bool mayBeat = soonest && soonest->operates(); // in no more cycles than that took
+        const std::uint64_t cycles =
+            mayBeat ? static_cast<std::uint64_t>(soonest->after / physics::lengthOf(cycle)) + 1
+                    : physics::forEver;
+        const Edge edge = earliestUnder(question, scaled(cycle, loadFactor), cycles);
+        if (!soonest || isSooner(edge, *soonest)) soonest = edge;
+    }
+    return *soonest;
+}
+
 } // namespace
 
 Edge sureToOperate(const Question& question) {
-    Edge latest = bandUnder(question, question.load.apart.front()).latest;
+    Edge latest = latestUnder(question, question.load.apart.front());
     for (const Steps& cycle : question.load.apart)
-        if (const Edge edge = bandUnder(question, cycle).latest; isSooner(edge, latest)) latest = edge;
+        if (const Edge edge = latestUnder(question, cycle); isSooner(edge, latest)) latest = edge;
     return latest;
 }
 
@@ -109,12 +122,11 @@ HiddenOverload answer(const Question& question) {
     result.toDevice = load.peak / question.rated;
     if (question.conductor) result.toWiring = load.peak / question.conductor->capacity;
     result.overRating = stretchAbove(load.together, question.rated);
-    const Band together = bandUnder(question, load.together);
-    result.earliest = together.earliest;
-    result.latestTogether = together.latest;
+    result.earliest = soonest(question);
+    result.latestTogether = latestUnder(question, load.together);
     result.latest = sureToOperate(question);
     const Ratio unshifted = 1 - question.shift;
-    result.agedEarliest = bandUnder(question, scaled(load.together, 1 / unshifted)).earliest;
+    result.agedEarliest = soonest(question, 1 / unshifted);
     result.holdsOut = question.device.holdsOut();
     result.mayOperateAt = mayOperateAt(question);
     result.mustOperateAt = mustOperateAt(question);

@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t mostDuties = 12; // that are aligned
 constexpr double mostEvents = 96;      // in a cycle
 constexpr double mostCombined = 12;    // pieces whose chances are combined
+constexpr std::size_t mostBeginnings = 4;
 constexpr Time steadyFor = hours(1e5); // outlasts every time constant
 constexpr double wholeCycles = 1e-6;   // how near a cycle must come to a whole number of periods
 
@@ -176,6 +177,30 @@ Load loadOf(std::span<const Piece> pieces) {
     const auto first = std::ranges::find_if(pieces, inTurns);
     load.isAligned = std::ranges::count_if(pieces, inTurns) > 1 || first->count > 1;
     return load;
+}
+
+std::vector<Steps> beginningsOf(const Load& load) {
+    if (!load.isAligned) return {load.together};
+    std::vector<Steps> beginnings;
+    // Turned round, a cycle whose runs end together is one whose runs begin together.
+    const Steps turned(load.together.rbegin(), load.together.rend());
+    for (const Steps* cycle : {&load.together, &turned}) {
+        std::vector<std::size_t> rises;
+        for (std::size_t i = 0; i < cycle->size(); ++i)
+            if ((*cycle)[(i + cycle->size() - 1) % cycle->size()].current < (*cycle)[i].current)
+                rises.push_back(i);
+        std::ranges::stable_sort(rises, std::greater<>{}, [&](std::size_t i) {
+            return std::pair((*cycle)[i].current, (*cycle)[i].duration);
+        });
+        rises.resize(std::min(rises.size(), mostBeginnings));
+        for (const std::size_t rise : rises) {
+            Steps steps = *cycle;
+            std::rotate(steps.begin(), steps.begin() + static_cast<std::ptrdiff_t>(rise), steps.end());
+            beginnings.push_back(std::move(steps));
+        }
+    }
+    beginnings.push_back(load.together);
+    return beginnings;
 }
 
 Stretch stretchAbove(const Steps& cycle, Current current) {

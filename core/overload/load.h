@@ -44,6 +44,11 @@ struct Load {
 /// No piece that draws anything: a steady current of 0.
 Load loadOf(std::span<const Piece> pieces);
 
+/// What a cycle may begin with where nobody knows how its runs fall: with the first of its steps, with all
+/// that runs in it together, or with any other step that more begins to run in. A few, however long the
+/// cycle: the rises to the largest currents.
+std::vector<Steps> beginningsOf(const Load& load);
+
 /// How long in each cycle the current is above `current`, and how long the cycle is.
 struct Stretch {
     Time above;

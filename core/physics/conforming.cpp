@@ -236,18 +236,26 @@ ReplicaSet conformingReplicas(const ThermalLimits& limits, Elements elements) {
     return {leading(early, constants, std::greater<>{}), leading(late, constants, std::less<>{})};
 }
 
-OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
-    OperationBand band;
+OperationEdge earliestOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    OperationEdge earliest;
     for (const ThermalReplica& replica : set.early) {
         const OperationEdge edge = edgeOf(replica, duty, preload, cycles);
-        if (band.earliest.operation == Operation::Unknown || isSooner(edge, band.earliest))
-            band.earliest = edge;
+        if (earliest.operation == Operation::Unknown || isSooner(edge, earliest)) earliest = edge;
     }
+    return earliest;
+}
+
+OperationEdge latestOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    OperationEdge latest;
     for (const ThermalReplica& replica : set.late) {
         const OperationEdge edge = edgeOf(replica, duty, preload, cycles);
-        if (band.latest.operation == Operation::Unknown || isSooner(band.latest, edge)) band.latest = edge;
+        if (latest.operation == Operation::Unknown || isSooner(latest, edge)) latest = edge;
     }
-    return band;
+    return latest;
+}
+
+OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    return {earliestOf(set, duty, preload, cycles), latestOf(set, duty, preload, cycles)};
 }
 
 } // namespace loopwright::physics

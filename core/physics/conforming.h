@@ -65,6 +65,12 @@ struct OperationBand {
     OperationEdge latest;   ///< Never: a sound device may never operate
 };
 
+/// One edge of operationOf.
+OperationEdge earliestOf(const ReplicaSet& set, Duty duty, Current preload = {},
+                         std::uint64_t cycles = forEver);
+OperationEdge latestOf(const ReplicaSet& set, Duty duty, Current preload = {},
+                       std::uint64_t cycles = forEver);
+
 /// A duty, repeated `cycles` times, after `preload` has warmed the device through.
 OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload = {},
                           std::uint64_t cycles = forEver);

@@ -105,6 +105,17 @@ TEST(HiddenOverload, WhatMayFallTogetherAssuresNothing) {
     EXPECT_TRUE(answer.isHidden());
 }
 
+TEST(HiddenOverload, TheEarliestCountsFromWhenEverythingRunsTogether) {
+    const Edge pieces = Case("60898-B", 32, {runs(20, 10, 10), runs(25, 7, 23)}).answered().earliest;
+    const Edge whole = Case("60898-B", 32, {runs(45, 7, 23)}).answered().earliest;
+    ASSERT_TRUE(pieces.operates() && whole.operates());
+    EXPECT_EQ(pieces.run, 1U);
+    EXPECT_LE(pieces.after, whole.after * (1 + 1e-9)) << "the same 45 A, and in seconds";
+    EXPECT_LT(whole.after, minutes(1));
+    const Edge aged = Case("60898-B", 32, {runs(20, 10, 10), runs(25, 7, 23)}).answered().agedEarliest;
+    EXPECT_LE(aged.after, pieces.after);
+}
+
 TEST(HiddenOverload, AnAgedDeviceOperatesWhereASoundOneNeverDoes) {
     const HiddenOverload answer = Case("60898-C", 50, {steady(49)}).answered();
     EXPECT_FALSE(answer.earliest.operates()) << "below its rating";

@@ -63,6 +63,20 @@ TEST(Load, RunsThatEndTogetherWarmMost) {
     EXPECT_EQ(load.apart[1][0].current, amperes(25));
 }
 
+TEST(Load, MayBeginWithAllRunsTogether) {
+    const Load load = loadOf(std::vector{piece(20, 10, 10), piece(25, 7, 23)});
+    bool togetherAtFirst = false, longest = false;
+    for (const Steps& steps : beginningsOf(load)) {
+        EXPECT_NEAR(physics::lengthOf(steps).base(), physics::lengthOf(load.together).base(), 1e-6);
+        togetherAtFirst = togetherAtFirst || steps.front().current == amperes(45);
+        longest = longest ||
+                  (steps.size() > 1 && steps[0].current == amperes(45) && steps[1].current == amperes(20));
+    }
+    EXPECT_TRUE(togetherAtFirst) << told(load.together);
+    EXPECT_TRUE(longest) << "begin together: the longer run goes on alone";
+    EXPECT_EQ(beginningsOf(loadOf(std::vector{piece(20, 10, 10)})).size(), 1U);
+}
+
 TEST(Load, IndependentRunsAddUpByChance) {
     const std::vector pieces{piece(40, 6, 9), piece(25, 4, 6)};
     EXPECT_NEAR(shareAbove(pieces, amperes(50)).value(), 0.4 * 0.4, 1e-12);
