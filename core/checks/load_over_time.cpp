@@ -6,6 +6,7 @@
 #include "core/checks/load_current.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace loopwright {
 namespace {
@@ -137,14 +138,61 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
     return conductor;
 }
 
+namespace {
+
+/// The bands of the releases that are not heat's business, in multiples of the overload rating.
+struct QuickReleases {
+    std::optional<InstantaneousBand> instantaneous;
+    std::optional<InstantaneousBand> shortTime;
+};
+
+InstantaneousBand bandOf(Ratio setting, const physics::Spread& spread, const Source& source) {
+    return {setting * spread.low, setting * spread.high, source};
+}
+
+/// Those of an adjustable breaker lie about its settings (IEC 60947-2). One that nobody recorded may be set
+/// anywhere above the overload release, so nothing keeps it from operating there, and nothing makes it.
+QuickReleases adjusted(const VisitContext& visit, const Device& device, Current rated) {
+    const auto [spreads, source] = visit.tables.breakerSpreads(rated);
+    const InstantaneousBand anywhere{1, std::numeric_limits<double>::infinity(), source};
+    QuickReleases releases;
+    if (const auto setting = usable(device.instantaneousSetting)) {
+        releases.instantaneous = bandOf(*setting / rated, spreads.instantaneous, source);
+        releases.instantaneous->within = spreads.instantaneousTime;
+    } else if (device.instantaneousSetting.state != EntryState::NotApplicable) {
+        releases.instantaneous = anywhere;
+    }
+    if (const auto setting = usable(device.shortTimeSetting)) {
+        releases.shortTime = bandOf(*setting / rated, spreads.shortTimeCurrent, source);
+        const auto delay = device.shortTimeDelay.exact();
+        if (delay) {
+            releases.shortTime->notBefore = *delay * spreads.shortTimeDelay.low;
+            releases.shortTime->within = *delay * spreads.shortTimeDelay.high;
+        } else {
+            releases.shortTime->upTo = anywhere.upTo;
+        }
+    }
+    return releases;
+}
+
+QuickReleases quickReleases(const VisitContext& visit, const DeviceFamily& family, const Device& device,
+                            Current rated) {
+    if (family.adjustable) return adjusted(visit, device, rated);
+    return {visit.tables.instantaneousBand(family, rated), std::nullopt};
+}
+
+} // namespace
+
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load) {
     const auto delay = family.adjustable ? usable(device.thermalDelay) : std::nullopt;
     const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay);
     if (!thermal) return std::nullopt;
-    return overload::Question{*thermal, rated,        visit.tables.instantaneousBand(family, rated),
-                              load,     std::nullopt, visit.tables.band(Band::DeviceShift).value};
+    const auto quick = quickReleases(visit, family, device, rated);
+    return overload::Question{*thermal,       rated,        quick.instantaneous,
+                              load,           std::nullopt, visit.tables.band(Band::DeviceShift).value,
+                              quick.shortTime};
 }
 
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
@@ -189,7 +237,8 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
     const overload::Load none; // what flowed takes its place
     const auto asked = overloadQuestion(context, *context.family, context.circuit.device, *rated, none);
     if (!asked) return std::nullopt;
-    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt};
+    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt,
+                                      asked->shortTime};
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question.conductor = conductorOf(context, *capacity, true, scratch);
     return question;

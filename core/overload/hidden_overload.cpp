@@ -20,14 +20,24 @@ bool isSooner(const Edge& a, const Edge& b) {
     return a.after < b.after;
 }
 
-/// The first step of a cycle above `current`, as an edge that operates at its beginning.
-std::optional<Edge> atOnceAbove(const Steps& cycle, Current current, bool orAt) {
-    Time since;
-    for (const physics::DutyStep& step : cycle) {
-        if (step.current > current || (orAt && step.current == current))
-            return Edge{Operation::Operates, 1, since};
-        since += step.duration;
+/// The first time that a repeated cycle has been above `current`, or at it, for so long without a break; 0:
+/// as soon as it is.
+std::optional<Edge> above(const Steps& cycle, Current current, bool orAt, Time stays) {
+    const auto isThere = [&](const physics::DutyStep& step) {
+        return step.current > current || (orAt && step.current == current);
+    };
+    if (std::ranges::all_of(cycle, isThere)) {
+        const auto runs = static_cast<std::uint64_t>(stays / physics::lengthOf(cycle));
+        return Edge{Operation::Operates, runs + 1, stays};
     }
+    Time since, there;
+    for (const std::uint64_t run : {1, 2}) // a stretch may go on into the next cycle
+        for (const physics::DutyStep& step : cycle) {
+            if (isThere(step) && there + step.duration >= stays)
+                return Edge{Operation::Operates, run, since + (stays - there)};
+            there = isThere(step) ? there + step.duration : Time();
+            since += step.duration;
+        }
     return std::nullopt;
 }
 
@@ -35,17 +45,17 @@ void bring(Edge& edge, const std::optional<Edge>& atOnce) {
     if (atOnce && isSooner(*atOnce, edge)) edge = *atOnce;
 }
 
-/// When the earliest, and the latest, operates under one cycle, the instantaneous release included.
+/// When the earliest, and the latest, operates under one cycle, the quick releases included.
 Edge earliestUnder(const Question& question, const Steps& cycle, std::uint64_t cycles) {
     Edge earliest = edgeOf(physics::earliestOf(question.device.replicas, cycle, {}, cycles));
-    if (const auto& instantaneous = question.instantaneous)
-        bring(earliest, atOnceAbove(cycle, question.rated * instantaneous->above, false));
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band) bring(earliest, above(cycle, question.rated * (*band)->above, false, (*band)->notBefore));
     return earliest;
 }
 Edge latestUnder(const Question& question, const Steps& cycle) {
     Edge latest = edgeOf(physics::latestOf(question.device.replicas, cycle));
-    if (const auto& instantaneous = question.instantaneous)
-        bring(latest, atOnceAbove(cycle, question.rated * instantaneous->upTo, true));
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band) bring(latest, above(cycle, question.rated * (*band)->upTo, true, (*band)->within));
     return latest;
 }
 
@@ -65,8 +75,12 @@ Ratio factorTo(Ratio peak) {
     return peak > 0 ? 1 / std::sqrt(peak) : std::numeric_limits<double>::infinity();
 }
 
-Current highest(const Steps& cycle) {
-    return std::ranges::max(cycle, {}, &physics::DutyStep::current).current;
+/// The largest current that a repeated cycle keeps up, or is above, for so long without a break.
+std::optional<Current> heldFor(const Steps& cycle, Time time) {
+    std::optional<Current> held;
+    for (const physics::DutyStep& step : cycle)
+        if ((!held || step.current > *held) && above(cycle, step.current, true, time)) held = step.current;
+    return held;
 }
 
 /// However the runs fall.
@@ -97,7 +111,12 @@ Current mayOperateAt(const Question& question) {
     const auto most = [](Ratio a, Ratio b) { return std::max(a, b); };
     const auto peak = extremePeak(question.device.replicas.early, load.together, most);
     Current may = peak ? load.peak * factorTo(*peak) : question.rated;
-    if (question.instantaneous) may = std::min(may, question.rated * question.instantaneous->above);
+    for (const auto* band : {&question.instantaneous, &question.shortTime}) {
+        if (!*band) continue;
+        const Current from = question.rated * (*band)->above;
+        if (const auto held = heldFor(load.together, (*band)->notBefore); held && *held > Current())
+            may = std::min(may, load.peak * (from / *held));
+    }
     return may;
 }
 
@@ -111,7 +130,11 @@ std::optional<Current> mustOperateAt(const Question& question) {
     };
     for (const Steps& cycle : load.apart) {
         if (const auto peak = extremePeak(question.device.replicas.late, cycle, least)) take(factorTo(*peak));
-        if (question.instantaneous) take(question.rated * question.instantaneous->upTo / highest(cycle));
+        for (const auto* band : {&question.instantaneous, &question.shortTime}) {
+            if (!*band) continue;
+            const auto held = heldFor(cycle, (*band)->within);
+            if (held && *held > Current()) take(question.rated * (*band)->upTo / *held);
+        }
     }
     return must;
 }

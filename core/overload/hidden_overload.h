@@ -20,6 +20,7 @@ struct Question {
     const Load& load;
     std::optional<Conductor> conductor;
     Ratio shift = 0; ///< by which a device that has been hot for years is assumed to operate early
+    std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
 };
 
 /// When one extreme operates. `run` and `after` count only where it does.

@@ -111,7 +111,7 @@ std::optional<InstantaneousBand> ReferenceTables::instantaneousBand(const Device
                                                                     Current rated) const {
     const TripRow* row = trip(tables_->devices.of(family), rated, "instantaneous range");
     if (!row) return std::nullopt;
-    return InstantaneousBand{row->low, row->high, row->source};
+    return InstantaneousBand{row->low, row->high, row->source, {}, row->notAfter.value_or(Time())};
 }
 
 const Sourced<physics::DeviceTimes>* ReferenceTables::deviceTimes(const DeviceFamily& family,

@@ -60,11 +60,13 @@ struct ConventionalCurrents {
     Source source;
 };
 
-/// The instantaneous band of a breaker, in multiples of the rated current.
+/// The band of a quick release of a breaker, in multiples of the rated current.
 struct InstantaneousBand {
     Ratio above = 0; ///< need not operate at once at or below this multiple
-    Ratio upTo = 0;  ///< must operate at once from this multiple on
+    Ratio upTo = 0;  ///< must operate from this multiple on, where the current stays
     Source source;
+    Time notBefore{}; ///< above `above` it holds out at least so long
+    Time within{};    ///< so long the current has to stay for it to be sure to operate
 };
 
 /// What gG fuses of one rating are held to, so that they are selective among themselves.

@@ -88,6 +88,28 @@ TEST(HiddenOverload, PiecesThatMayFallTogetherAreSaidToDoSo) {
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds);
 }
 
+TEST(HiddenOverload, AnAdjustableBreakerActsByItsOwnInstantaneousSetting) {
+    // 400 A for 0.01 min in 10 on an overload release set to 63 A.
+    Fixture fixture = running("60947-2", 100, 92000, 0.01, 10);
+    Device& device = fixture.circuit().device;
+    device.thermalSetting = typed(amperes(63));
+    device.instantaneousSetting = typed(amperes(315));
+    const Finding set = fixture.find("hidden-overload");
+    EXPECT_EQ(set.verdict, Verdict::Close) << testing::PrintToString(set);
+    EXPECT_NEAR(std::get<Measure>(set.sentence.arguments.back()).value, 0.2, 1e-6)
+        << "1.2 I_i is 378 A: within 0.2 s";
+    device.instantaneousSetting = typed(amperes(400));
+    const Finding between = fixture.find("hidden-overload");
+    EXPECT_EQ(between.sentence.key, "check.hidden-overload.runs-at-once")
+        << "0.8 I_i is 320 A; " << testing::PrintToString(between);
+    device.instantaneousSetting = typed(amperes(1000));
+    EXPECT_NE(fixture.find("hidden-overload").sentence.key, "check.hidden-overload.runs-at-once");
+    device.instantaneousSetting = {};
+    const Finding unset = fixture.find("hidden-overload");
+    EXPECT_EQ(unset.sentence.key, "check.hidden-overload.runs-at-once")
+        << "nobody knows where it is set; " << testing::PrintToString(unset);
+}
+
 TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     Fixture fixture;
     Equipment& heater = fixture.addEquipment("Wall heater", watts(3600));

@@ -130,6 +130,36 @@ TEST(HiddenOverload, TheInstantaneousReleaseHasItsSay) {
     EXPECT_TRUE(must.latest.operates()) << "from 5 I_n on it must";
 }
 
+TEST(HiddenOverload, APulseShorterThanTheStandardsTimeIsSureOfNothing) {
+    // IEC 60898-1, table 7, e: 5 I_n operates a breaker of type B within 0.1 s, which the current has to
+    // stay.
+    const HiddenOverload brief = Case("60898-B", 32, {runs(400, 0.05 / 60, 0.6 / 60)}).answered();
+    EXPECT_TRUE(brief.earliest.operates());
+    EXPECT_EQ(brief.earliest.after, Time());
+    EXPECT_GT(brief.latest.operates() ? brief.latest.after : hours(1), seconds(1)) << "half of 0.1 s";
+    const HiddenOverload stays = Case("60898-B", 32, {runs(400, 0.2 / 60, 1)}).answered();
+    ASSERT_TRUE(stays.latest.operates());
+    EXPECT_NEAR(stays.latest.after.base(), 0.1, 1e-9) << "and its time is that much later";
+    const HiddenOverload tiny = Case("60898-B", 32, {runs(400, 0.01 / 60, 60)}).answered();
+    EXPECT_FALSE(tiny.latest.operates());
+    EXPECT_TRUE(tiny.isHidden());
+}
+
+TEST(HiddenOverload, AShortTimeStageActsAfterItsDelay) {
+    Case asked("60947-2", 63, {runs(400, 1.0 / 60, 10)});
+    Question question = asked.question();
+    question.instantaneous = InstantaneousBand{20, 30, {}, {}, seconds(0.2)};
+    question.shortTime = InstantaneousBand{4, 6, {}, seconds(0.3), seconds(0.5)};
+    const HiddenOverload found = answer(question);
+    EXPECT_NEAR(found.earliest.after.base(), 0.3, 1e-9);
+    EXPECT_NEAR(found.latest.after.base(), 0.5, 1e-9);
+    const Case brief("60947-2", 63, {runs(400, 0.2 / 60, 10)});
+    Question shorter{question.device, question.rated, question.instantaneous, brief.load,
+                     std::nullopt,    shift,          question.shortTime};
+    EXPECT_FALSE(answer(shorter).earliest.operates() && answer(shorter).earliest.after < seconds(1));
+    EXPECT_FALSE(answer(shorter).latest.operates());
+}
+
 struct AnyCase {
     std::string_view key;
     double rated;
