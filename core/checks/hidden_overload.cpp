@@ -30,6 +30,7 @@ std::string_view phraseFor(const overload::Load& load, const overload::HiddenOve
              "check.hidden-overload.runs-after", "check.hidden-overload.runs-later"},
         together{"check.hidden-overload.together", "check.hidden-overload.together-at-once",
                  "check.hidden-overload.together-after", "check.hidden-overload.together-later"};
+    if (load.isDutyUnknown) return "check.hidden-overload.duty-unknown";
     const Phrases& phrases = load.isSteady ? steady : load.isAligned ? together : runs;
     const overload::Edge& earliest = answer.earliest;
     if (!earliest.operates()) return phrases[0];

@@ -19,6 +19,21 @@ VisitContext quiet(const VisitContext& visit) {
 }
 constexpr CheckPhrasing unsaid = phrasing<"hidden-overload">;
 
+template <class Q>
+bool isSilent(const Entry<Q>& entry) {
+    return entry.state == EntryState::Missing || entry.state == EntryState::NotApplicable;
+}
+bool hasDuty(const Equipment& equipment) {
+    return !isSilent(equipment.onTime) || !isSilent(equipment.offTime);
+}
+/// Whether what is recorded of its runs says how it runs: both times and exactly. Where neither is recorded
+/// it counts as running without end.
+bool isDutyUnknown(const Equipment& equipment) {
+    const auto off = equipment.offTime.exact();
+    const bool isKnown = usable(equipment.onTime) && off && *off >= Time() && isFinite(*off);
+    return hasDuty(equipment) && !isKnown;
+}
+
 /// Figures of one piece; its current is 0 where it is not known.
 overload::Piece pieceOf(const VisitContext& visit, const Circuit& circuit, const Equipment& equipment) {
     const VisitContext unseen = quiet(visit);
@@ -32,6 +47,7 @@ overload::Piece pieceOf(const VisitContext& visit, const Circuit& circuit, const
     }
     piece.on = usable(equipment.onTime);
     piece.off = usable(equipment.offTime).value_or(Time());
+    piece.isDutyUnknown = isDutyUnknown(equipment);
     return piece;
 }
 
@@ -49,7 +65,9 @@ void fit(std::vector<overload::Piece>& pieces, Current current) {
         std::ranges::all_of(pieces, [](const overload::Piece& piece) { return piece.each > Current(); });
     const Current sum = sumOf(pieces);
     if (pieces.empty() || !allKnown || !isFinite(sum)) {
-        pieces = {{current, 1, std::nullopt, {}}};
+        const bool ran = std::ranges::any_of(
+            pieces, [](const overload::Piece& piece) { return piece.on || piece.isDutyUnknown; });
+        pieces = {{current, 1, std::nullopt, {}, ran}};
         return;
     }
     for (overload::Piece& piece : pieces)

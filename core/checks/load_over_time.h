@@ -16,7 +16,8 @@ struct LoadOverTime {
 
 /// `current` is I_b, as loadCurrent() gives it. The pieces take part in it as their own currents do, whatever
 /// it was taken from itself. Where a piece's current is not known, and it is not the only one, the load
-/// counts as running without end. Runs and rests are shown.
+/// counts as running without end; where any piece has a duty, that is not known for sure. Runs and rests are
+/// shown.
 LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
                           const Figure<Current>& current, Worksheet& sheet);
 

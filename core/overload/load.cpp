@@ -16,10 +16,10 @@ constexpr Time steadyFor = hours(1e5); // outlasts every time constant
 constexpr double wholeCycles = 1e-6;   // how near a cycle must come to a whole number of periods
 
 bool rests(const Piece& piece) {
-    return piece.on && *piece.on > Time() && piece.off > Time();
+    return !piece.isDutyUnknown && piece.on && *piece.on > Time() && piece.off > Time();
 }
 bool draws(const Piece& piece) {
-    return piece.each * piece.count > Current() && (!piece.on || *piece.on > Time());
+    return piece.each * piece.count > Current() && (piece.isDutyUnknown || !piece.on || *piece.on > Time());
 }
 Time periodOf(const Piece& piece) {
     return *piece.on + piece.off;
@@ -53,6 +53,14 @@ Current withoutRest(std::span<const Piece> pieces) {
     Current sum;
     for (const Piece& piece : pieces)
         if (draws(piece) && !rests(piece)) sum += piece.each * piece.count;
+    return sum;
+}
+
+/// Of that what is known to be so.
+Current surelyWithoutRest(std::span<const Piece> pieces) {
+    Current sum;
+    for (const Piece& piece : pieces)
+        if (draws(piece) && !rests(piece) && !piece.isDutyUnknown) sum += piece.each * piece.count;
     return sum;
 }
 
@@ -155,16 +163,17 @@ physics::DutyStep steadyStep(Current current) {
 }
 
 Load loadOf(std::span<const Piece> pieces) {
-    const Current base = withoutRest(pieces);
+    const Current base = withoutRest(pieces), sure = surelyWithoutRest(pieces);
     std::vector<Runs> runs = runsOf(pieces);
     Load load;
     load.rms = independentRms(pieces, base);
     load.peak = base;
+    load.isDutyUnknown = sure < base;
     for (const Runs& each : runs)
         load.peak += each.current;
     if (runs.empty()) {
         load.together = {steadyStep(base)};
-        load.apart = {load.together};
+        load.apart = {{steadyStep(sure)}};
         load.isSteady = true;
         return load;
     }
@@ -172,7 +181,7 @@ Load loadOf(std::span<const Piece> pieces) {
     for (; runs.size() > mostDuties; runs.pop_back())
         warmBase += runs.back().current;
     load.together = alignedAtTheirEnds(warmBase, runs);
-    load.apart = apartOf(pieces, base);
+    load.apart = apartOf(pieces, sure);
     const auto inTurns = [](const Piece& piece) { return draws(piece) && rests(piece); };
     const auto first = std::ranges::find_if(pieces, inTurns);
     load.isAligned = std::ranges::count_if(pieces, inTurns) > 1 || first->count > 1;

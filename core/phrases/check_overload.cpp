@@ -74,6 +74,12 @@ constexpr std::array table{
                                         "limit would in round {5}, after {6}. The load is {4} more than the "
                                         "{3} is for."),
            "load, ratio, rating, device, current, number, time"},
+    Phrase{"check.hidden-overload.duty-unknown",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} comes to {1} times the rating of the {2} {3}. How long it runs is "
+                             "not recorded exactly, so no sound {3} is sure to operate. The load "
+                             "is {4} more than the {3} is for. Record how long it runs and rests."),
+           "load, ratio, rating, device, current"},
     // About to operate in normal use
     Phrase{"check.early-operation.name", LOOPWRIGHT_PHRASE("Phrases", "Operation in normal use"), ""},
     Phrase{"check.early-operation.holds",

@@ -110,6 +110,25 @@ TEST(HiddenOverload, AnAdjustableBreakerActsByItsOwnInstantaneousSetting) {
         << "nobody knows where it is set; " << testing::PrintToString(unset);
 }
 
+TEST(HiddenOverload, ADutyThatIsNotKnownForSureAssuresNothing) {
+    // 87 A in 50 A for an hour is sure to operate it; for how long nobody knows is not.
+    Fixture fixture = running("60898-C", 50, 20000, 60, 60);
+    Equipment& kiln = fixture.installation.equipment.back();
+    kiln.onTime.state = EntryState::Below;
+    const Finding bounded = fixture.find("hidden-overload");
+    EXPECT_EQ(bounded.verdict, Verdict::Fails) << testing::PrintToString(bounded);
+    EXPECT_EQ(bounded.sentence.key, "check.hidden-overload.duty-unknown");
+    EXPECT_EQ(termOf(bounded, "t_must"), nullptr);
+    kiln.onTime = typed(minutes(60));
+    kiln.offTime = {};
+    EXPECT_EQ(fixture.find("hidden-overload").sentence.key, "check.hidden-overload.duty-unknown") << "half";
+    kiln.offTime = typed(minutes(0));
+    EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Close) << "it never rests, and is known to";
+    kiln.onTime = {};
+    kiln.offTime = {};
+    EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Close) << "counts as running without end";
+}
+
 TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     Fixture fixture;
     Equipment& heater = fixture.addEquipment("Wall heater", watts(3600));

@@ -77,6 +77,21 @@ TEST(Load, MayBeginWithAllRunsTogether) {
     EXPECT_EQ(beginningsOf(loadOf(std::vector{piece(20, 10, 10)})).size(), 1U);
 }
 
+TEST(Load, WhatNobodyKnowsTheDutyOfMayRunWithoutEndAndIsSureOfNothing) {
+    const Load alone = loadOf(std::vector{Piece{amperes(48), 1, std::nullopt, minutes(10), true}});
+    EXPECT_TRUE(alone.isDutyUnknown);
+    EXPECT_EQ(alone.peak, amperes(48));
+    EXPECT_EQ(alone.together.front().current, amperes(48));
+    ASSERT_EQ(alone.apart.size(), 1U);
+    EXPECT_EQ(alone.apart[0][0].current, Current()) << told(alone.apart[0]);
+    const Load beside =
+        loadOf(std::vector{Piece{amperes(48), 1, minutes(5), {}, true}, steady(3), piece(20, 10, 10)});
+    EXPECT_EQ(beside.peak, amperes(71));
+    ASSERT_EQ(beside.apart.size(), 1U);
+    EXPECT_EQ(beside.apart[0][0].current, amperes(23)) << told(beside.apart[0]);
+    EXPECT_FALSE(loadOf(std::vector{steady(20)}).isDutyUnknown);
+}
+
 TEST(Load, IndependentRunsAddUpByChance) {
     const std::vector pieces{piece(40, 6, 9), piece(25, 4, 6)};
     EXPECT_NEAR(shareAbove(pieces, amperes(50)).value(), 0.4 * 0.4, 1e-12);
