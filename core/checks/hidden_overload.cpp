@@ -38,6 +38,12 @@ std::string_view phraseFor(const overload::Load& load, const overload::HiddenOve
     return phrases[earliest.run == 1 ? 2 : 3];
 }
 
+/// A load that is only known to be at least so much: no sentence may say what a device does about it that a
+/// larger load would turn. What is sure of the least is sure of more.
+bool isAtLeast(const Loaded& loaded) {
+    return loaded.load.current.bound != Bound::Exact;
+}
+
 /// What the sentence mentions, in the order of the phrases.
 std::vector<Argument> saidOf(const Loaded& loaded, const overload::HiddenOverload& answer,
                              std::string_view phrase) {
@@ -129,7 +135,8 @@ class Judged {
         const overload::Edge sure = overload::sureToOperate(question);
         if (sure.operates()) {
             sheet_.atWorst(Verdict::Close);
-            said_ = {"check.hidden-overload.close",
+            said_ = {isAtLeast(loaded) ? "check.hidden-overload.close-at-least"
+                                       : "check.hidden-overload.close",
                      {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
                       measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)}};
         }
@@ -137,7 +144,8 @@ class Judged {
         const overload::HiddenOverload answer = overload::answer(question);
         showAnswer(visit_, loaded, question, answer, sheet_);
         if (sure.operates()) return;
-        const std::string_view phrase = phraseFor(loaded.load.load, answer);
+        const std::string_view phrase =
+            isAtLeast(loaded) ? "check.hidden-overload.at-least" : phraseFor(loaded.load.load, answer);
         said_ = {phrase, saidOf(loaded, answer, phrase)};
     }
     Message said() { return std::move(said_); }

@@ -80,6 +80,17 @@ constexpr std::array table{
                              "not recorded exactly, so no sound {3} is sure to operate. The load "
                              "is {4} more than the {3} is for. Record how long it runs and rests."),
            "load, ratio, rating, device, current"},
+    Phrase{"check.hidden-overload.at-least",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} is at least {1} times the rating of the {2} {3}. What a sound {3} "
+                             "does depends on how much more it is. The load is at least {4} more "
+                             "than the {3} is for. Measure it within the range of the instrument."),
+           "load, ratio, rating, device, current"},
+    Phrase{"check.hidden-overload.close-at-least",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} runs at no less than {1} times the rating of the {2} {3}. A sound "
+                             "{3} operates after {4} at the latest, so it cannot stay unnoticed."),
+           "load, ratio, rating, device, time"},
     // About to operate in normal use
     Phrase{"check.early-operation.name", LOOPWRIGHT_PHRASE("Phrases", "Operation in normal use"), ""},
     Phrase{"check.early-operation.holds",

@@ -129,6 +129,22 @@ TEST(HiddenOverload, ADutyThatIsNotKnownForSureAssuresNothing) {
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Close) << "counts as running without end";
 }
 
+TEST(HiddenOverload, OfALoadThatIsOnlyKnownToBeAtLeastSoMuchNothingOfNeverIsSaid) {
+    Fixture fixture;
+    fixture.circuit().device.family = "60898-B";
+    fixture.circuit().device.ratedCurrent = typed(amperes(32));
+    fixture.circuit().load = typed(amperes(33));
+    fixture.circuit().load.state = EntryState::Above;
+    const Finding least = fixture.find("hidden-overload");
+    EXPECT_EQ(least.verdict, Verdict::Fails) << testing::PrintToString(least);
+    EXPECT_EQ(least.sentence.key, "check.hidden-overload.at-least");
+    fixture.circuit().load = typed(amperes(64));
+    fixture.circuit().load.state = EntryState::Above;
+    const Finding sure = fixture.find("hidden-overload");
+    EXPECT_EQ(sure.verdict, Verdict::Close);
+    EXPECT_EQ(sure.sentence.key, "check.hidden-overload.close-at-least") << testing::PrintToString(sure);
+}
+
 TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     Fixture fixture;
     Equipment& heater = fixture.addEquipment("Wall heater", watts(3600));
