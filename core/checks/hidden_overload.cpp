@@ -196,6 +196,11 @@ Finding checkHiddenOverload(const CircuitContext& context) {
             judged.judgeOverload(
                 loaded, *overloadQuestion(context, *loaded.family, {}, loaded.rated, loaded.load.load));
         }
+    if (!sheet.hasVerdict() || sheet.verdict() != Verdict::Fails)
+        if (const Equipment* unknown = onUnknownPlugFuse(context)) {
+            sheet.unpublished(*unknown, "plugFuse_A");
+            return sheet.cannotTell();
+        }
     return sheet.concludeWith([&] { return judged.said(); });
 }
 

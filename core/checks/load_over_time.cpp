@@ -232,6 +232,16 @@ std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
     return worst;
 }
 
+const Equipment* onUnknownPlugFuse(const CircuitContext& context) {
+    const DeviceFamily* family = context.tables.deviceFamily("1362");
+    for (const Equipment* equipment : context.equipment) {
+        const auto rated = usable(equipment->plugFuse);
+        if (!rated || (family && context.tables.conventionalCurrents(*family, *rated))) continue;
+        if (loadAbove(*rated, context, context.circuit, *equipment)) return equipment;
+    }
+    return nullptr;
+}
+
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     const VisitContext unseen = quiet(context);
     Worksheet scratch(unsaid, unseen, {RecordKind::Circuit, context.circuit.id});

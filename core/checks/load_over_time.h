@@ -51,6 +51,10 @@ struct PlugFuseOverload {
 /// The one of a circuit that is overloaded most. However many pieces there are, only so many are asked about.
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context);
 
+/// A piece of equipment that draws more than the rating of its plug fuse, where no table says what a fuse of
+/// that rating does; nullptr where there is none.
+const Equipment* onUnknownPlugFuse(const CircuitContext& context);
+
 /// Everything about a circuit's hidden overload, for pictures: what was asked, and the answer.
 struct OverloadAnswer {
     LoadOverTime load;

@@ -96,6 +96,8 @@ class References {
     Rises sinceCold_; ///< by the end of the warm test
 };
 
+constexpr double atOnce = 0.1; // seconds
+
 /// Keeps a replica on the permitted side of a limit that it would meet exactly but for rounding.
 constexpr double hair = 1e-9;
 
@@ -132,10 +134,10 @@ Shapes twoElements(double quickest, double slowest) {
     return result;
 }
 
-/// From shorter than the shortest test to as long as the longest: outside lies nothing that a test tells from
-/// what lies inside. A body beside an element may be slower still: the element meets the longest test, and
-/// the body goes on warming for some times its length. Beyond that it comes too late to matter. Without any
-/// test one shape is as good as another.
+/// From shorter than the shortest test, and what people call at once, to as long as the longest: outside lies
+/// nothing that a test tells from what lies inside. A body beside an element may be slower still: the element
+/// meets the longest test, and the body goes on warming for some times its length. Beyond that it comes too
+/// late to matter. Without any test one shape is as good as another.
 Shapes shapesFor(const ThermalLimits& limits, Elements elements) {
     double shortest = std::numeric_limits<double>::infinity(), longest = 0;
     const auto widen = [&](Time time) {
@@ -147,9 +149,10 @@ Shapes shapesFor(const ThermalLimits& limits, Elements elements) {
             widen(test.time);
     if (limits.warm) widen(limits.warm->operatedBy.time);
     if (!(longest > 0)) return {{1}, {{1, 0, 0}}};
+    const double quickest = std::min(shortest / 10, atOnce);
     constexpr double slowestBody = 4; // times the longest test; with ten times nothing operates any later
-    return elements == Elements::One ? oneElement(shortest / 10, longest)
-                                     : twoElements(shortest / 10, longest * slowestBody);
+    return elements == Elements::One ? oneElement(quickest, longest)
+                                     : twoElements(quickest, longest * slowestBody);
 }
 
 /// Currents that come in equal pulses, the last of which ends now.

@@ -105,7 +105,9 @@ physics::ReplicaSet replicasOf(KnownThermalDevices& known, const physics::Therma
 
 const ThermalDevice* ReferenceTables::thermalDevice(const DeviceFamily& family, Current rated,
                                                     std::optional<Time> delay) const {
-    if (!family.adjustable && !isRating(family, rated)) return nullptr;
+    // Plug fuses of every rating are held to the same multiples, though zones are printed of two only.
+    const bool isPlugFuse = family.kind == DeviceKind::PlugFuse && conventionalCurrents(family, rated);
+    if (!family.adjustable && !isPlugFuse && !isRating(family, rated)) return nullptr;
     KnownThermalDevices& known = tables_->thermalDevices;
     const std::lock_guard lock(known.mutex);
     auto& device = known.devices[{family.key, rated.base(), delay ? delay->base() : 0}];

@@ -93,6 +93,7 @@ TEST(HiddenOverload, AnAdjustableBreakerActsByItsOwnInstantaneousSetting) {
     Fixture fixture = running("60947-2", 100, 92000, 0.01, 10);
     Device& device = fixture.circuit().device;
     device.thermalSetting = typed(amperes(63));
+    device.thermalDelay = typed(seconds(10));
     device.instantaneousSetting = typed(amperes(315));
     const Finding set = fixture.find("hidden-overload");
     EXPECT_EQ(set.verdict, Verdict::Close) << testing::PrintToString(set);
@@ -158,6 +159,23 @@ TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds)
         << "three times its rating: a sound fuse is sure to end it";
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails");
+}
+
+TEST(HiddenOverload, PlugFusesOfEveryRatingAreLookedAt) {
+    Fixture fixture;
+    Equipment& tools = fixture.addEquipment("Tools", watts(1840)); // 8 A at 230 V
+    tools.plugFuse = typed(amperes(5));
+    const Finding five = fixture.find("hidden-overload");
+    EXPECT_EQ(five.verdict, Verdict::Fails) << "1.6 I_n is carried for half an hour (BS 1362)";
+    EXPECT_EQ(std::get<std::string>(five.sentence.arguments[0]), "Tools") << testing::PrintToString(five);
+    EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails-carried");
+    fixture.circuit().load = typed(amperes(13)); // whatever the equipment draws
+    Equipment& heavy = fixture.installation.equipment.back();
+    heavy.power = typed(watts(4600));
+    heavy.plugFuse = typed(amperes(15));
+    const Finding unknown = fixture.find("hidden-overload");
+    EXPECT_EQ(unknown.verdict, Verdict::CannotTell) << testing::PrintToString(unknown);
+    EXPECT_EQ(unknown.sentence.key, "check.lacks.unpublished");
 }
 
 TEST(HiddenOverload, CannotTellWithoutDeviceOrLoad) {

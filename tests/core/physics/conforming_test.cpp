@@ -102,6 +102,14 @@ TEST(ConformingReplicas, WithoutALimitOnOneSideNothingIsSaidThere) {
     EXPECT_TRUE(conformingReplicas({}, Elements::One).late.empty());
 }
 
+TEST(ConformingReplicas, WithoutAShortTestNothingHoldsADeviceBackAtALargeCurrent) {
+    const ThermalLimits plugFuse{
+        {{amperes(8), minutes(30)}}, {{amperes(9.5), minutes(30)}}, std::nullopt, amperes(5)};
+    const ReplicaSet set = conformingReplicas(plugFuse, Elements::Two);
+    expectWithin(set, plugFuse);
+    EXPECT_LT(steady(set, 15).earliest.reached.inAll, seconds(1));
+}
+
 TEST(ConformingReplicas, ContradictingLimitsAllowNoDevice) {
     const ThermalLimits limits{{{amperes(50), seconds(100)}}, {{amperes(40), seconds(10)}}, std::nullopt};
     EXPECT_TRUE(conformingReplicas(limits, Elements::Two).early.empty());

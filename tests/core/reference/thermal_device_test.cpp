@@ -84,6 +84,10 @@ TEST(ThermalDevice, OfOneStandardsBreakersAllAreAlikePerAmpere) {
 
 TEST(ThermalDevice, IsMadeOnceAndOnlyInRatingsThatThereAre) {
     EXPECT_EQ(test::tables().thermalDevice(family("60898-B"), amperes(33.3)), nullptr);
+    EXPECT_EQ(test::tables().thermalDevice(family("1362"), amperes(20)), nullptr);
+    const ThermalDevice* plug = test::tables().thermalDevice(family("1362"), amperes(5));
+    ASSERT_NE(plug, nullptr) << "every plug fuse carries 1.6 I_n for half an hour";
+    EXPECT_EQ(plug->limits.notBefore.front().current, amperes(5) * 1.6);
     std::array<const ThermalDevice*, 4> found{};
     {
         std::vector<std::jthread> askers;
