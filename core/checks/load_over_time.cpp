@@ -205,7 +205,8 @@ std::optional<overload::Question> overloadQuestion(const VisitContext& visit, co
                                                    const Device& device, Current rated,
                                                    const overload::Load& load) {
     const auto delay = family.adjustable ? usable(device.thermalDelay) : std::nullopt;
-    const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay);
+    const auto frame = family.adjustable ? usable(device.ratedCurrent) : std::nullopt;
+    const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay, frame);
     if (!thermal) return std::nullopt;
     const auto quick = quickReleases(visit, family, device, rated);
     return overload::Question{*thermal,       rated,        quick.instantaneous,

@@ -185,12 +185,13 @@ void addSettings(const physics::BreakerSpreads& spreads, Current setting, std::o
 } // namespace
 
 Sourced<physics::ThermalLimits> ReferenceTables::thermalLimits(const DeviceFamily& family, Current rated,
-                                                               std::optional<Time> delay) const {
+                                                               std::optional<Time> delay,
+                                                               Current frame) const {
     const DeviceData& data = tables_->devices.of(family);
     Sourced<physics::ThermalLimits> limits;
     limits.value.carries = rated;
     if (family.adjustable) {
-        const auto spreads = breakerSpreads(rated);
+        const auto spreads = breakerSpreads(frame);
         addSettings(spreads.value, rated, delay, limits.value);
         limits.source = spreads.source;
     } else if (family.kind == DeviceKind::Breaker || family.kind == DeviceKind::Rcbo) {

@@ -104,15 +104,17 @@ physics::ReplicaSet replicasOf(KnownThermalDevices& known, const physics::Therma
 } // namespace
 
 const ThermalDevice* ReferenceTables::thermalDevice(const DeviceFamily& family, Current rated,
-                                                    std::optional<Time> delay) const {
+                                                    std::optional<Time> delay,
+                                                    std::optional<Current> frame) const {
     // Plug fuses of every rating are held to the same multiples, though zones are printed of two only.
     const bool isPlugFuse = family.kind == DeviceKind::PlugFuse && conventionalCurrents(family, rated);
     if (!family.adjustable && !isPlugFuse && !isRating(family, rated)) return nullptr;
     KnownThermalDevices& known = tables_->thermalDevices;
     const std::lock_guard lock(known.mutex);
-    auto& device = known.devices[{family.key, rated.base(), delay ? delay->base() : 0}];
+    const Current listed = frame.value_or(rated);
+    auto& device = known.devices[{family.key, rated.base(), delay ? delay->base() : 0, listed.base()}];
     if (!device) {
-        auto [limits, source] = thermalLimits(family, rated, delay);
+        auto [limits, source] = thermalLimits(family, rated, delay, listed);
         auto replicas = replicasOf(known, limits);
         device = std::make_unique<const ThermalDevice>(
             ThermalDevice{std::move(limits), physics::Elements::Two, std::move(replicas), std::move(source)});

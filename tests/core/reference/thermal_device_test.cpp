@@ -72,6 +72,14 @@ TEST(ThermalDevice, AnAdjustableBreakerGoesByItsSettings) {
     const ThermalDevice& undelayed = *test::tables().thermalDevice(adjustable, amperes(160));
     EXPECT_TRUE(undelayed.limits.operatedBy.empty());
     EXPECT_NE(&set, &undelayed);
+    // IEC 60947-2: an hour up to I_n = 63 A and two above, whatever I_r is set to.
+    const auto conventionalTime = [&](double setting, double frame) {
+        return test::tables()
+            .thermalDevice(adjustable, amperes(setting), {}, amperes(frame))
+            ->limits.warm->operatedBy.time;
+    };
+    EXPECT_EQ(conventionalTime(63, 250), hours(2));
+    EXPECT_EQ(conventionalTime(63, 63), hours(1));
 }
 
 TEST(ThermalDevice, OfOneStandardsBreakersAllAreAlikePerAmpere) {
