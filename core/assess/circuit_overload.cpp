@@ -30,7 +30,8 @@ std::optional<Time> longestRun(const OverloadAnswer& found) {
 /// What is asked about: the circuit's own device, or a plug fuse on it.
 struct Asked {
     const DeviceFamily& family;
-    Current rated; ///< that the tables list the device's times by
+    Current rated;        ///< that the tables list the device's times by
+    const Device& device; ///< with its settings, if it has any
     const std::string& loadName;
     OverloadAnswer found;
 };
@@ -44,7 +45,7 @@ CircuitOverload pictured(const CircuitContext& context, const overload::Question
     band.load = result.found.load.load.peak;
     band.onTime = longestRun(result.found);
     constexpr double drawnUpTo = 100; // multiples of the rating; farther out nothing is shown
-    if (const auto times = context.tables.deviceTimes(asked.family, asked.rated))
+    if (const auto times = overcurrentTimes(context, asked.device, asked.family, asked.rated))
         overload::addEdges(band, question, times->value, band.rated * drawnUpTo);
     return result;
 }
@@ -68,7 +69,9 @@ std::optional<CircuitOverload> ofPlugFuse(const CircuitContext& context) {
     if (!question) return std::nullopt;
     found.device = &question->device;
     found.answer = overload::answer(*question);
-    return pictured(context, *question, {*plugged->family, plugged->rated, plugged->equipment->name, found});
+    const Device fuse;
+    return pictured(context, *question,
+                    {*plugged->family, plugged->rated, fuse, plugged->equipment->name, found});
 }
 
 std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
@@ -79,8 +82,8 @@ std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
         overloadQuestion(context, *context.family, context.circuit.device, found->rated, found->load.load);
     if (!question) return std::nullopt;
     question->conductor = found->conductor;
-    CircuitOverload result =
-        pictured(context, *question, {*context.family, *listed, context.circuit.name, *found});
+    CircuitOverload result = pictured(
+        context, *question, {*context.family, *listed, context.circuit.device, context.circuit.name, *found});
     addCircuit(context, result.band);
     return result;
 }
