@@ -20,11 +20,11 @@ std::optional<JouleIntegral> withstandOf(const CircuitContext& context) {
     return physics::withstand(k->value, *size * usable(wiring.parallelConductors).value_or(1));
 }
 
-/// The longest run of the load at a time; nothing where it runs without end.
+/// The longest run of the load above its rating at a time; nothing where it runs without end, or never above.
 std::optional<Time> longestRun(const OverloadAnswer& found) {
     if (found.load.load.isSteady) return std::nullopt;
-    return found.answer.overRating.above > Time() ? std::optional(found.answer.overRating.above)
-                                                  : std::nullopt;
+    const Time longest = overload::longestAbove(found.load.load.together, found.rated);
+    return longest > Time() ? std::optional(longest) : std::nullopt;
 }
 
 /// What is asked about: the circuit's own device, or a plug fuse on it.

@@ -221,6 +221,17 @@ Stretch stretchAbove(const Steps& cycle, Current current) {
     return stretch;
 }
 
+Time longestAbove(const Steps& cycle, Current current) {
+    const Time period = physics::lengthOf(cycle);
+    Time longest, there;
+    for (int round = 0; round < 2; ++round) // a stretch may go on into the next cycle
+        for (const physics::DutyStep& step : cycle) {
+            there = step.current > current ? there + step.duration : Time();
+            longest = std::max(longest, there);
+        }
+    return std::min(longest, period);
+}
+
 Steps scaled(const Steps& steps, Ratio factor) {
     Steps result = steps;
     for (physics::DutyStep& step : result)

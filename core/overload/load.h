@@ -60,6 +60,10 @@ struct Stretch {
 };
 Stretch stretchAbove(const Steps& cycle, Current current);
 
+/// The longest that the current is above `current` without a break in a cycle that repeats; the whole cycle
+/// where it is never at it or below.
+Time longestAbove(const Steps& cycle, Current current);
+
 /// The same steps with every current multiplied.
 Steps scaled(const Steps& steps, Ratio factor);
 

@@ -63,6 +63,17 @@ TEST(Load, RunsThatEndTogetherWarmMost) {
     EXPECT_EQ(load.apart[1][0].current, amperes(25));
 }
 
+TEST(Load, TheLongestRunIsOneStretchAndNoSum) {
+    // Both end together once an hour: 20 A comes back every 10 min for 5 while 25 A runs for 30.
+    const Load load = loadOf(std::vector{piece(20, 5, 5), piece(25, 30, 30)});
+    EXPECT_NEAR(stretchAbove(load.together, amperes(32)).above.base(), 900, 1e-6) << told(load.together);
+    EXPECT_NEAR(longestAbove(load.together, amperes(32)).base(), 300, 1e-6) << told(load.together);
+    const Steps wraps{{amperes(40), minutes(2)}, {amperes(0), minutes(5)}, {amperes(40), minutes(3)}};
+    EXPECT_EQ(longestAbove(wraps, amperes(32)), minutes(5));
+    EXPECT_EQ(longestAbove({{amperes(40), minutes(2)}, {amperes(50), minutes(3)}}, amperes(32)), minutes(5));
+    EXPECT_EQ(longestAbove(wraps, amperes(40)), Time());
+}
+
 TEST(Load, MayBeginWithAllRunsTogether) {
     const Load load = loadOf(std::vector{piece(20, 10, 10), piece(25, 7, 23)});
     bool togetherAtFirst = false, longest = false;
