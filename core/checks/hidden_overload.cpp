@@ -19,6 +19,12 @@ struct Loaded {
     LoadOverTime load;
 };
 
+/// Whether a run fills its period as far as anybody could tell from what is said of both.
+bool fills(const overload::Stretch& stretch) {
+    constexpr Ratio untold = 0.005; // of three digits
+    return stretch.period - stretch.above < stretch.period * untold;
+}
+
 /// Which of the sentences: how the load runs, and what the earliest sound device does about it.
 std::string_view phraseFor(const overload::Load& load, const overload::HiddenOverload& answer) {
     constexpr Time atOnce = seconds(1);
@@ -31,7 +37,9 @@ std::string_view phraseFor(const overload::Load& load, const overload::HiddenOve
         together{"check.hidden-overload.together", "check.hidden-overload.together-at-once",
                  "check.hidden-overload.together-after", "check.hidden-overload.together-later"};
     if (load.isDutyUnknown) return "check.hidden-overload.duty-unknown";
-    const Phrases& phrases = load.isSteady ? steady : load.isAligned ? together : runs;
+    const Phrases& phrases = load.isSteady || fills(answer.overRating) ? steady
+                             : load.isAligned                          ? together
+                                                                       : runs;
     const overload::Edge& earliest = answer.earliest;
     if (!earliest.operates()) return phrases[0];
     if (!answer.holdsOut || earliest.after < atOnce) return phrases[1];
@@ -57,7 +65,7 @@ std::vector<Argument> saidOf(const Loaded& loaded, const overload::HiddenOverloa
     }
     if (phrase.ends_with("-later")) said.emplace_back(static_cast<std::int64_t>(answer.earliest.run));
     if (phrase.ends_with("-later") || phrase.ends_with("-after"))
-        said.push_back(spanOf(answer.earliest.after));
+        said.push_back(noLessThan(answer.earliest.after));
     return said;
 }
 
@@ -88,10 +96,9 @@ void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload:
     const auto aside = [&](std::string_view symbol, Current current, std::string_view note) {
         sheet.showAside([&] { return computedTerm(symbol, current, units::ampere, {note, {}}); });
     };
-    const bool isOne = question.device.elements == physics::Elements::One;
     sheet.showAside([&] {
         return tableTerm("I_ref", question.device.limits.carries, units::ampere, question.device.source,
-                         {isOne ? "check.note.replica-one" : "check.note.replica-two", {}});
+                         {"check.note.replica", {}});
     });
     if (answer.holdsOut) showEdge("t_may", answer.earliest, "check.note.earliest-device", sheet);
     showEdge("t_must", answer.latest, "check.note.latest-device", sheet);
@@ -135,10 +142,10 @@ class Judged {
         const overload::Edge sure = overload::sureToOperate(question);
         if (sure.operates()) {
             sheet_.atWorst(Verdict::Close);
-            said_ = {isAtLeast(loaded) ? "check.hidden-overload.close-at-least"
-                                       : "check.hidden-overload.close",
-                     {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
-                      measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)}};
+            said_ = {
+                isAtLeast(loaded) ? "check.hidden-overload.close-at-least" : "check.hidden-overload.close",
+                {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
+                 measure(loaded.rated, units::ampere), deviceWord(loaded.family), noMoreThan(sure.after)}};
         }
         if (!sheet_.isFull()) return;
         const overload::HiddenOverload answer = overload::answer(question);

@@ -6,6 +6,7 @@
 #include "core/checks/load_current.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace loopwright {
@@ -276,6 +277,32 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
 Measure spanOf(Time time) {
     const Unit& unit = time < minutes(2) ? units::second : time < hours(2) ? units::minute : units::hour;
     return measure(time, unit);
+}
+
+namespace {
+
+/// To two digits; `round` is given how many units of the second there are.
+template <class Round>
+Measure inTwoDigits(Time time, Round round) {
+    Measure span = spanOf(time);
+    if (!(span.value > 0) || !std::isfinite(span.value)) return span;
+    const int ten = static_cast<int>(std::floor(std::log10(span.value))) - 1; // of the second digit
+    const double digits = round(span.value / std::pow(10, ten));
+    span.value = digits * std::pow(10, ten);
+    const bool endsInZero = std::fmod(digits, 10) == 0;
+    span.decimals = std::max(0, -ten - (endsInZero ? 1 : 0));
+    return span;
+}
+constexpr double hair = 1e-9; // what arithmetic may have added to a round figure
+
+} // namespace
+
+Measure noLessThan(Time time) {
+    return inTwoDigits(time, [](double digits) { return std::floor(digits * (1 + hair)); });
+}
+
+Measure noMoreThan(Time time) {
+    return inTwoDigits(time, [](double digits) { return std::ceil(digits * (1 - hair)); });
 }
 
 } // namespace loopwright

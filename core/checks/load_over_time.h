@@ -72,5 +72,9 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
 
 /// A span of time in the unit that people use for it: "45 s", "4 min", "3 h".
 Measure spanOf(Time time);
+/// The same of the edge of a model, which is sure of two digits at most: for the earliest rounded down, for
+/// the latest up.
+Measure noLessThan(Time time);
+Measure noMoreThan(Time time);
 
 } // namespace loopwright

@@ -96,13 +96,17 @@ constexpr std::array table{
     Phrase{"check.early-operation.holds",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0} is carried by every sound {1} of {2}."),
            "current, device, rating"},
+    Phrase{"check.early-operation.holds-in-runs",
+           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is carried by every sound {1} of {2} in these runs and "
+                                        "rests; in longer runs it need not be."),
+           "current, device, rating"},
     Phrase{"check.early-operation.close",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest "
-                                        "after {4}. Expect it to operate in normal use."),
+                                        "after {4}. It may operate in normal use."),
            "current, rating, device, current, time"},
     Phrase{"check.early-operation.at-once",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest at "
-                                        "any time. Expect it to operate in normal use."),
+                                        "any time. It may operate in normal use."),
            "current, rating, device, current"},
     Phrase{"check.early-operation.fails",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0} is more than a sound {1} of {2} is sure to carry."),
@@ -134,11 +138,7 @@ constexpr std::array table{
            "equipment, current, rating, ratio"},
     // Words and notes
     Phrase{"check.word.the-load", LOOPWRIGHT_PHRASE("Phrases", "The load"), ""},
-    Phrase{"check.note.replica-one",
-           LOOPWRIGHT_PHRASE("Phrases", "carried for ever; the device counts as any one thermal element that "
-                                        "meets its standard’s limits, from cold, at its own ambient"),
-           ""},
-    Phrase{"check.note.replica-two",
+    Phrase{"check.note.replica",
            LOOPWRIGHT_PHRASE("Phrases", "carried for ever; the device counts as any element and body that "
                                         "together meet its standard’s limits, from cold, at its own ambient"),
            ""},

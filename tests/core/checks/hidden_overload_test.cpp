@@ -190,6 +190,26 @@ TEST(HiddenOverload, CannotTellWithoutDeviceOrLoad) {
     EXPECT_EQ(test::missingFields(fixture.find("hidden-overload")), "load_A");
 }
 
+TEST(HiddenOverload, ARunThatFillsItsPeriodIsSaidToBeWithoutRest) {
+    const Finding year = running("60898-B", 32, 9200, 525'600, 1).find("hidden-overload");
+    EXPECT_EQ(year.verdict, Verdict::Fails) << testing::PrintToString(year);
+    EXPECT_EQ(year.sentence.key, "check.hidden-overload.steady-after");
+}
+
+TEST(SpanOf, AModelsEdgeIsSureOfTwoDigitsAtMost) {
+    const auto expect = [](const Measure& said, double value, int decimals) {
+        EXPECT_NEAR(said.value, value, 1e-9);
+        EXPECT_EQ(said.decimals, decimals) << said.value;
+    };
+    expect(noLessThan(seconds(6.46)), 6.4, 1);
+    expect(noMoreThan(seconds(6.46)), 6.5, 1);
+    expect(noMoreThan(seconds(0.2)), 0.2, 1);
+    expect(noLessThan(seconds(0.2)), 0.2, 1);
+    expect(noLessThan(minutes(106)), 100, 0);
+    expect(noMoreThan(minutes(106)), 110, 0);
+    expect(noMoreThan(seconds(60)), 60, 0);
+}
+
 TEST(EarlyOperation, IsCloseWhereTheEarliestSoundDeviceOperates) {
     const Finding within = Fixture().find("early-operation");
     EXPECT_EQ(within.verdict, Verdict::Holds) << testing::PrintToString(within);
@@ -197,6 +217,8 @@ TEST(EarlyOperation, IsCloseWhereTheEarliestSoundDeviceOperates) {
     // quarter of one after rests that let it cool.
     const Finding carried = running("60898-C", 50, 12650, 15, 60).find("early-operation");
     EXPECT_EQ(carried.verdict, Verdict::Holds) << testing::PrintToString(carried);
+    EXPECT_EQ(carried.sentence.key, "check.early-operation.holds-in-runs") << "no more than these runs";
+    EXPECT_EQ(within.sentence.key, "check.early-operation.holds");
     const Finding early = running("60898-C", 50, 15065, 4, 16).find("early-operation");
     EXPECT_EQ(early.verdict, Verdict::Close);
     EXPECT_EQ(early.sentence.key, "check.early-operation.close");
