@@ -21,17 +21,18 @@ std::optional<JouleIntegral> withstandOf(const CircuitContext& context) {
     return physics::withstand(k->value, *size * usable(wiring.parallelConductors).value_or(1));
 }
 
-/// The longest run of the load at a time; nothing where it runs without end.
+/// The longest run of the load above its rating at a time; nothing where it runs without end, or never above.
 std::optional<Time> longestRun(const OverloadAnswer& found) {
     if (found.load.load.isSteady) return std::nullopt;
-    return found.answer.overRating.above > Time() ? std::optional(found.answer.overRating.above)
-                                                  : std::nullopt;
+    const Time longest = overload::longestAbove(found.load.load.together, found.rated);
+    return longest > Time() ? std::optional(longest) : std::nullopt;
 }
 
 /// What is asked about: the circuit's own device, or a plug fuse on it.
 struct Asked {
     const DeviceFamily& family;
-    Current rated; ///< that the tables list the device's times by
+    Current rated;        ///< that the tables list the device's times by
+    const Device& device; ///< with its settings, if it has any
     const std::string& loadName;
     OverloadAnswer found;
 };
@@ -45,7 +46,7 @@ CircuitOverload pictured(const CircuitContext& context, const overload::Question
     band.load = result.found.load.load.peak;
     band.onTime = longestRun(result.found);
     constexpr double drawnUpTo = 100; // multiples of the rating; farther out nothing is shown
-    if (const auto times = context.tables.deviceTimes(asked.family, asked.rated))
+    if (const auto times = overcurrentTimes(context, asked.device, asked.family, asked.rated))
         overload::addEdges(band, question, times->value, band.rated * drawnUpTo);
     return result;
 }
@@ -69,7 +70,9 @@ std::optional<CircuitOverload> ofPlugFuse(const CircuitContext& context) {
     if (!question) return std::nullopt;
     found.device = &question->device;
     found.answer = overload::answer(*question);
-    return pictured(context, *question, {*plugged->family, plugged->rated, plugged->equipment->name, found});
+    const Device fuse;
+    return pictured(context, *question,
+                    {*plugged->family, plugged->rated, fuse, plugged->equipment->name, found});
 }
 
 std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
@@ -80,8 +83,8 @@ std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
         overloadQuestion(context, *context.family, context.circuit.device, found->rated, found->load.load);
     if (!question) return std::nullopt;
     question->conductor = found->conductor;
-    CircuitOverload result =
-        pictured(context, *question, {*context.family, *listed, context.circuit.name, *found});
+    CircuitOverload result = pictured(
+        context, *question, {*context.family, *listed, context.circuit.device, context.circuit.name, *found});
     addCircuit(context, result.band);
     return result;
 }

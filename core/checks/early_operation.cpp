@@ -50,6 +50,7 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     sheet.source(question->device.source);
     sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{from}, units::ampere);
     if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
+    sheet.phrase(Verdict::Holds, "check.early-operation.holds-in-runs");
     if (!sheet.isFull() || sheet.verdict() != Verdict::Close)
         return sheet.conclude(shown, deviceWord(family), measure(*rated, units::ampere));
     const overload::HiddenOverload answer = overload::answer(*question);
@@ -58,7 +59,7 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     return sheet.concludeWith([&] {
         std::vector<Argument> said{shown, measure(*rated, units::ampere), deviceWord(family),
                                    measure(early.from, units::ampere)};
-        if (phrase.ends_with("close")) said.push_back(spanOf(early.edge.after));
+        if (phrase.ends_with("close")) said.push_back(noLessThan(early.edge.after));
         return Message{phrase, std::move(said)};
     });
 }

@@ -19,6 +19,12 @@ struct Loaded {
     LoadOverTime load;
 };
 
+/// Whether a run fills its period as far as anybody could tell from what is said of both.
+bool fills(const overload::Stretch& stretch) {
+    constexpr Ratio untold = 0.005; // of three digits
+    return stretch.period - stretch.above < stretch.period * untold;
+}
+
 /// Which of the sentences: how the load runs, and what the earliest sound device does about it.
 std::string_view phraseFor(const overload::Load& load, const overload::HiddenOverload& answer) {
     constexpr Time atOnce = seconds(1);
@@ -30,11 +36,20 @@ std::string_view phraseFor(const overload::Load& load, const overload::HiddenOve
              "check.hidden-overload.runs-after", "check.hidden-overload.runs-later"},
         together{"check.hidden-overload.together", "check.hidden-overload.together-at-once",
                  "check.hidden-overload.together-after", "check.hidden-overload.together-later"};
-    const Phrases& phrases = load.isSteady ? steady : load.isAligned ? together : runs;
+    if (load.isDutyUnknown) return "check.hidden-overload.duty-unknown";
+    const Phrases& phrases = load.isSteady || fills(answer.overRating) ? steady
+                             : load.isAligned                          ? together
+                                                                       : runs;
     const overload::Edge& earliest = answer.earliest;
     if (!earliest.operates()) return phrases[0];
     if (!answer.holdsOut || earliest.after < atOnce) return phrases[1];
     return phrases[earliest.run == 1 ? 2 : 3];
+}
+
+/// A load that is only known to be at least so much: no sentence may say what a device does about it that a
+/// larger load would turn. What is sure of the least is sure of more.
+bool isAtLeast(const Loaded& loaded) {
+    return loaded.load.current.bound != Bound::Exact;
 }
 
 /// What the sentence mentions, in the order of the phrases.
@@ -50,7 +65,7 @@ std::vector<Argument> saidOf(const Loaded& loaded, const overload::HiddenOverloa
     }
     if (phrase.ends_with("-later")) said.emplace_back(static_cast<std::int64_t>(answer.earliest.run));
     if (phrase.ends_with("-later") || phrase.ends_with("-after"))
-        said.push_back(spanOf(answer.earliest.after));
+        said.push_back(noLessThan(answer.earliest.after));
     return said;
 }
 
@@ -81,10 +96,9 @@ void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload:
     const auto aside = [&](std::string_view symbol, Current current, std::string_view note) {
         sheet.showAside([&] { return computedTerm(symbol, current, units::ampere, {note, {}}); });
     };
-    const bool isOne = question.device.elements == physics::Elements::One;
     sheet.showAside([&] {
         return tableTerm("I_ref", question.device.limits.carries, units::ampere, question.device.source,
-                         {isOne ? "check.note.replica-one" : "check.note.replica-two", {}});
+                         {"check.note.replica", {}});
     });
     if (answer.holdsOut) showEdge("t_may", answer.earliest, "check.note.earliest-device", sheet);
     showEdge("t_must", answer.latest, "check.note.latest-device", sheet);
@@ -128,15 +142,17 @@ class Judged {
         const overload::Edge sure = overload::sureToOperate(question);
         if (sure.operates()) {
             sheet_.atWorst(Verdict::Close);
-            said_ = {"check.hidden-overload.close",
-                     {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
-                      measure(loaded.rated, units::ampere), deviceWord(loaded.family), spanOf(sure.after)}};
+            said_ = {
+                isAtLeast(loaded) ? "check.hidden-overload.close-at-least" : "check.hidden-overload.close",
+                {loaded.who, measure(loaded.load.load.peak / loaded.rated, units::ratio),
+                 measure(loaded.rated, units::ampere), deviceWord(loaded.family), noMoreThan(sure.after)}};
         }
         if (!sheet_.isFull()) return;
         const overload::HiddenOverload answer = overload::answer(question);
         showAnswer(visit_, loaded, question, answer, sheet_);
         if (sure.operates()) return;
-        const std::string_view phrase = phraseFor(loaded.load.load, answer);
+        const std::string_view phrase =
+            isAtLeast(loaded) ? "check.hidden-overload.at-least" : phraseFor(loaded.load.load, answer);
         said_ = {phrase, saidOf(loaded, answer, phrase)};
     }
     Message said() { return std::move(said_); }
@@ -189,6 +205,11 @@ Finding checkHiddenOverload(const CircuitContext& context) {
         }
     if (current && rated)
         if (auto doubt = doubtLoad(context, context, 1, *rated, sheet)) return std::move(*doubt);
+    if (!sheet.hasVerdict() || sheet.verdict() != Verdict::Fails)
+        if (const Equipment* unknown = onUnknownPlugFuse(context)) {
+            sheet.unpublished(*unknown, "plugFuse_A");
+            return sheet.cannotTell();
+        }
     return sheet.concludeWith([&] { return judged.said(); });
 }
 

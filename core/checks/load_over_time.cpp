@@ -6,6 +6,8 @@
 #include "core/checks/load_current.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 namespace loopwright {
 namespace {
@@ -17,6 +19,21 @@ VisitContext quiet(const VisitContext& visit) {
     return unseen;
 }
 constexpr CheckPhrasing unsaid = phrasing<"hidden-overload">;
+
+template <class Q>
+bool isSilent(const Entry<Q>& entry) {
+    return entry.state == EntryState::Missing || entry.state == EntryState::NotApplicable;
+}
+bool hasDuty(const Equipment& equipment) {
+    return !isSilent(equipment.onTime) || !isSilent(equipment.offTime);
+}
+/// Whether what is recorded of its runs says how it runs: both times and exactly. Where neither is recorded
+/// it counts as running without end.
+bool isDutyUnknown(const Equipment& equipment) {
+    const auto off = equipment.offTime.exact();
+    const bool isKnown = usable(equipment.onTime) && off && *off >= Time() && isFinite(*off);
+    return hasDuty(equipment) && !isKnown;
+}
 
 /// Figures of one piece; its current is 0 where it is not known.
 overload::Piece pieceOf(const VisitContext& visit, const Circuit& circuit, const Equipment& equipment) {
@@ -31,6 +48,7 @@ overload::Piece pieceOf(const VisitContext& visit, const Circuit& circuit, const
     }
     piece.on = usable(equipment.onTime);
     piece.off = usable(equipment.offTime).value_or(Time());
+    piece.isDutyUnknown = isDutyUnknown(equipment);
     return piece;
 }
 
@@ -48,7 +66,9 @@ void fit(std::vector<overload::Piece>& pieces, Current current) {
         std::ranges::all_of(pieces, [](const overload::Piece& piece) { return piece.each > Current(); });
     const Current sum = sumOf(pieces);
     if (pieces.empty() || !allKnown || !isFinite(sum)) {
-        pieces = {{current, 1, std::nullopt, {}}};
+        const bool ran = std::ranges::any_of(
+            pieces, [](const overload::Piece& piece) { return piece.on || piece.isDutyUnknown; });
+        pieces = {{current, 1, std::nullopt, {}, ran}};
         return;
     }
     for (overload::Piece& piece : pieces)
@@ -138,14 +158,62 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
     return conductor;
 }
 
+namespace {
+
+/// The bands of the releases that are not heat's business, in multiples of the overload rating.
+struct QuickReleases {
+    std::optional<InstantaneousBand> instantaneous;
+    std::optional<InstantaneousBand> shortTime;
+};
+
+InstantaneousBand bandOf(Ratio setting, const physics::Spread& spread, const Source& source) {
+    return {setting * spread.low, setting * spread.high, source};
+}
+
+/// Those of an adjustable breaker lie about its settings (IEC 60947-2). One that nobody recorded may be set
+/// anywhere above the overload release, so nothing keeps it from operating there, and nothing makes it.
+QuickReleases adjusted(const VisitContext& visit, const Device& device, Current rated) {
+    const auto [spreads, source] = visit.tables.breakerSpreads(rated);
+    const InstantaneousBand anywhere{1, std::numeric_limits<double>::infinity(), source};
+    QuickReleases releases;
+    if (const auto setting = usable(device.instantaneousSetting)) {
+        releases.instantaneous = bandOf(*setting / rated, spreads.instantaneous, source);
+        releases.instantaneous->within = spreads.instantaneousTime;
+    } else if (device.instantaneousSetting.state != EntryState::NotApplicable) {
+        releases.instantaneous = anywhere;
+    }
+    if (const auto setting = usable(device.shortTimeSetting)) {
+        releases.shortTime = bandOf(*setting / rated, spreads.shortTimeCurrent, source);
+        const auto delay = device.shortTimeDelay.exact();
+        if (delay) {
+            releases.shortTime->notBefore = *delay * spreads.shortTimeDelay.low;
+            releases.shortTime->within = *delay * spreads.shortTimeDelay.high;
+        } else {
+            releases.shortTime->upTo = anywhere.upTo;
+        }
+    }
+    return releases;
+}
+
+QuickReleases quickReleases(const VisitContext& visit, const DeviceFamily& family, const Device& device,
+                            Current rated) {
+    if (family.adjustable) return adjusted(visit, device, rated);
+    return {visit.tables.instantaneousBand(family, rated), std::nullopt};
+}
+
+} // namespace
+
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load) {
     const auto delay = family.adjustable ? usable(device.thermalDelay) : std::nullopt;
-    const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay);
+    const auto frame = family.adjustable ? usable(device.ratedCurrent) : std::nullopt;
+    const ThermalDevice* thermal = visit.tables.thermalDevice(family, rated, delay, frame);
     if (!thermal) return std::nullopt;
-    return overload::Question{*thermal, rated,        visit.tables.instantaneousBand(family, rated),
-                              load,     std::nullopt, visit.tables.band(Band::DeviceShift).value};
+    const auto quick = quickReleases(visit, family, device, rated);
+    return overload::Question{*thermal,       rated,        quick.instantaneous,
+                              load,           std::nullopt, visit.tables.band(Band::DeviceShift).value,
+                              quick.shortTime};
 }
 
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
@@ -165,6 +233,16 @@ std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
             worst = PlugFuseOverload{equipment, family, *rated, std::move(*load)};
     }
     return worst;
+}
+
+const Equipment* onUnknownPlugFuse(const CircuitContext& context) {
+    const DeviceFamily* family = context.tables.deviceFamily("1362");
+    for (const Equipment* equipment : context.equipment) {
+        const auto rated = usable(equipment->plugFuse);
+        if (!rated || (family && context.tables.conventionalCurrents(*family, *rated))) continue;
+        if (loadAbove(*rated, context, context.circuit, *equipment)) return equipment;
+    }
+    return nullptr;
 }
 
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
@@ -190,7 +268,8 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
     const overload::Load none; // what flowed takes its place
     const auto asked = overloadQuestion(context, *context.family, context.circuit.device, *rated, none);
     if (!asked) return std::nullopt;
-    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt};
+    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt,
+                                      asked->shortTime};
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question.conductor = conductorOf(context, *capacity, true, scratch);
     return question;
@@ -199,6 +278,32 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
 Measure spanOf(Time time) {
     const Unit& unit = time < minutes(2) ? units::second : time < hours(2) ? units::minute : units::hour;
     return measure(time, unit);
+}
+
+namespace {
+
+/// To two digits; `round` is given how many units of the second there are.
+template <class Round>
+Measure inTwoDigits(Time time, Round round) {
+    Measure span = spanOf(time);
+    if (!(span.value > 0) || !std::isfinite(span.value)) return span;
+    const int ten = static_cast<int>(std::floor(std::log10(span.value))) - 1; // of the second digit
+    const double digits = round(span.value / std::pow(10, ten));
+    span.value = digits * std::pow(10, ten);
+    const bool endsInZero = std::fmod(digits, 10) == 0;
+    span.decimals = std::max(0, -ten - (endsInZero ? 1 : 0));
+    return span;
+}
+constexpr double hair = 1e-9; // what arithmetic may have added to a round figure
+
+} // namespace
+
+Measure noLessThan(Time time) {
+    return inTwoDigits(time, [](double digits) { return std::floor(digits * (1 + hair)); });
+}
+
+Measure noMoreThan(Time time) {
+    return inTwoDigits(time, [](double digits) { return std::ceil(digits * (1 - hair)); });
 }
 
 } // namespace loopwright

@@ -16,7 +16,8 @@ struct LoadOverTime {
 
 /// `current` is I_b, as loadCurrent() gives it. The pieces take part in it as their own currents do, whatever
 /// it was taken from itself. Where a piece's current is not known, and it is not the only one, the load
-/// counts as running without end. Runs and rests are shown.
+/// counts as running without end; where any piece has a duty, that is not known for sure. Runs and rests are
+/// shown.
 LoadOverTime loadOverTime(const VisitContext& visit, const CircuitRecords& circuit,
                           const Figure<Current>& current, Worksheet& sheet);
 
@@ -50,6 +51,10 @@ struct PlugFuseOverload {
 /// The one of a circuit that is overloaded most. However many pieces there are, only so many are asked about.
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context);
 
+/// A piece of equipment that draws more than the rating of its plug fuse, where no table says what a fuse of
+/// that rating does; nullptr where there is none.
+const Equipment* onUnknownPlugFuse(const CircuitContext& context);
+
 /// Everything about a circuit's hidden overload, for pictures: what was asked, and the answer.
 struct OverloadAnswer {
     LoadOverTime load;
@@ -67,5 +72,9 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
 
 /// A span of time in the unit that people use for it: "45 s", "4 min", "3 h".
 Measure spanOf(Time time);
+/// The same of the edge of a model, which is sure of two digits at most: for the earliest rounded down, for
+/// the latest up.
+Measure noLessThan(Time time);
+Measure noMoreThan(Time time);
 
 } // namespace loopwright

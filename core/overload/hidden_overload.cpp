@@ -20,14 +20,24 @@ bool isSooner(const Edge& a, const Edge& b) {
     return a.after < b.after;
 }
 
-/// The first step of a cycle above `current`, as an edge that operates at its beginning.
-std::optional<Edge> atOnceAbove(const Steps& cycle, Current current, bool orAt) {
-    Time since;
-    for (const physics::DutyStep& step : cycle) {
-        if (step.current > current || (orAt && step.current == current))
-            return Edge{Operation::Operates, 1, since};
-        since += step.duration;
+/// The first time that a repeated cycle has been above `current`, or at it, for so long without a break; 0:
+/// as soon as it is.
+std::optional<Edge> above(const Steps& cycle, Current current, bool orAt, Time stays) {
+    const auto isThere = [&](const physics::DutyStep& step) {
+        return step.current > current || (orAt && step.current == current);
+    };
+    if (std::ranges::all_of(cycle, isThere)) {
+        const auto runs = static_cast<std::uint64_t>(stays / physics::lengthOf(cycle));
+        return Edge{Operation::Operates, runs + 1, stays};
     }
+    Time since, there;
+    for (const std::uint64_t run : {1, 2}) // a stretch may go on into the next cycle
+        for (const physics::DutyStep& step : cycle) {
+            if (isThere(step) && there + step.duration >= stays)
+                return Edge{Operation::Operates, run, since + (stays - there)};
+            there = isThere(step) ? there + step.duration : Time();
+            since += step.duration;
+        }
     return std::nullopt;
 }
 
@@ -35,19 +45,18 @@ void bring(Edge& edge, const std::optional<Edge>& atOnce) {
     if (atOnce && isSooner(*atOnce, edge)) edge = *atOnce;
 }
 
-/// Both edges under one cycle, the instantaneous release included.
-struct Band {
-    Edge earliest;
-    Edge latest;
-};
-Band bandUnder(const Question& question, const Steps& cycle) {
-    const physics::OperationBand band = physics::operationOf(question.device.replicas, cycle);
-    Band result{edgeOf(band.earliest), edgeOf(band.latest)};
-    if (const auto& instantaneous = question.instantaneous) {
-        bring(result.earliest, atOnceAbove(cycle, question.rated * instantaneous->above, false));
-        bring(result.latest, atOnceAbove(cycle, question.rated * instantaneous->upTo, true));
-    }
-    return result;
+/// When the earliest, and the latest, operates under one cycle, the quick releases included.
+Edge earliestUnder(const Question& question, const Steps& cycle, std::uint64_t cycles) {
+    Edge earliest = edgeOf(physics::earliestOf(question.device.replicas, cycle, {}, cycles));
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band) bring(earliest, above(cycle, question.rated * (*band)->above, false, (*band)->notBefore));
+    return earliest;
+}
+Edge latestUnder(const Question& question, const Steps& cycle) {
+    Edge latest = edgeOf(physics::latestOf(question.device.replicas, cycle));
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band) bring(latest, above(cycle, question.rated * (*band)->upTo, true, (*band)->within));
+    return latest;
 }
 
 /// The highest state that each of the replicas ever gets to, from cold: that of the settled cycle.
@@ -66,16 +75,34 @@ Ratio factorTo(Ratio peak) {
     return peak > 0 ? 1 / std::sqrt(peak) : std::numeric_limits<double>::infinity();
 }
 
-Current highest(const Steps& cycle) {
-    return std::ranges::max(cycle, {}, &physics::DutyStep::current).current;
+/// The largest current that a repeated cycle keeps up, or is above, for so long without a break.
+std::optional<Current> heldFor(const Steps& cycle, Time time) {
+    std::optional<Current> held;
+    for (const physics::DutyStep& step : cycle)
+        if ((!held || step.current > *held) && above(cycle, step.current, true, time)) held = step.current;
+    return held;
+}
+
+/// However the runs fall.
+Edge soonest(const Question& question, Ratio loadFactor = 1) {
+    std::optional<Edge> soonest;
+    for (const Steps& cycle : beginningsOf(question.load)) {
+        const bool mayBeat = soonest && soonest->operates(); // in no more cycles than that took
+        const std::uint64_t cycles =
+            mayBeat ? static_cast<std::uint64_t>(soonest->after / physics::lengthOf(cycle)) + 1
+                    : physics::forEver;
+        const Edge edge = earliestUnder(question, scaled(cycle, loadFactor), cycles);
+        if (!soonest || isSooner(edge, *soonest)) soonest = edge;
+    }
+    return *soonest;
 }
 
 } // namespace
 
 Edge sureToOperate(const Question& question) {
-    Edge latest = bandUnder(question, question.load.apart.front()).latest;
+    Edge latest = latestUnder(question, question.load.apart.front());
     for (const Steps& cycle : question.load.apart)
-        if (const Edge edge = bandUnder(question, cycle).latest; isSooner(edge, latest)) latest = edge;
+        if (const Edge edge = latestUnder(question, cycle); isSooner(edge, latest)) latest = edge;
     return latest;
 }
 
@@ -84,7 +111,12 @@ Current mayOperateAt(const Question& question) {
     const auto most = [](Ratio a, Ratio b) { return std::max(a, b); };
     const auto peak = extremePeak(question.device.replicas.early, load.together, most);
     Current may = peak ? load.peak * factorTo(*peak) : question.rated;
-    if (question.instantaneous) may = std::min(may, question.rated * question.instantaneous->above);
+    for (const auto* band : {&question.instantaneous, &question.shortTime}) {
+        if (!*band) continue;
+        const Current from = question.rated * (*band)->above;
+        if (const auto held = heldFor(load.together, (*band)->notBefore); held && *held > Current())
+            may = std::min(may, load.peak * (from / *held));
+    }
     return may;
 }
 
@@ -98,7 +130,11 @@ std::optional<Current> mustOperateAt(const Question& question) {
     };
     for (const Steps& cycle : load.apart) {
         if (const auto peak = extremePeak(question.device.replicas.late, cycle, least)) take(factorTo(*peak));
-        if (question.instantaneous) take(question.rated * question.instantaneous->upTo / highest(cycle));
+        for (const auto* band : {&question.instantaneous, &question.shortTime}) {
+            if (!*band) continue;
+            const auto held = heldFor(cycle, (*band)->within);
+            if (held && *held > Current()) take(question.rated * (*band)->upTo / *held);
+        }
     }
     return must;
 }
@@ -109,12 +145,11 @@ HiddenOverload answer(const Question& question) {
     result.toDevice = load.peak / question.rated;
     if (question.conductor) result.toWiring = load.peak / question.conductor->capacity;
     result.overRating = stretchAbove(load.together, question.rated);
-    const Band together = bandUnder(question, load.together);
-    result.earliest = together.earliest;
-    result.latestTogether = together.latest;
+    result.earliest = soonest(question);
+    result.latestTogether = latestUnder(question, load.together);
     result.latest = sureToOperate(question);
     const Ratio unshifted = 1 - question.shift;
-    result.agedEarliest = bandUnder(question, scaled(load.together, 1 / unshifted)).earliest;
+    result.agedEarliest = soonest(question, 1 / unshifted);
     result.holdsOut = question.device.holdsOut();
     result.mayOperateAt = mayOperateAt(question);
     result.mustOperateAt = mustOperateAt(question);

@@ -20,6 +20,7 @@ struct Question {
     const Load& load;
     std::optional<Conductor> conductor;
     Ratio shift = 0; ///< by which a device that has been hot for years is assumed to operate early
+    std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
 };
 
 /// When one extreme operates. `run` and `after` count only where it does.
@@ -34,11 +35,13 @@ struct HiddenOverload {
     Ratio toDevice = 0;            ///< I_b / I_n
     std::optional<Ratio> toWiring; ///< I_b / I_z
     Stretch overRating;            ///< how long in a cycle the load is above I_n
-    Edge earliest;                 ///< runs at their worst alignment; Never: not even the earliest operates
-    Edge latest;                   ///< whatever the alignment; Never, Unknown: nothing assures operation
-    Edge latestTogether;           ///< at the worst alignment
-    Edge agedEarliest;             ///< the earliest, shifted
-    bool holdsOut = false;         ///< something limits how early the earliest may be above I_n
+    /// The soonest that any way in which the runs fall allows, since the first of them began: at the latest
+    /// when everything runs together from cold. Never: not even the earliest operates at the worst alignment.
+    Edge earliest;
+    Edge latest;           ///< whatever the alignment; Never, Unknown: nothing assures operation
+    Edge latestTogether;   ///< at the worst alignment
+    Edge agedEarliest;     ///< the earliest, shifted
+    bool holdsOut = false; ///< something limits how early the earliest may be above I_n
     /// At which load, in the same runs, a sound device may operate, and is sure to; nothing where nothing
     /// assures it at any load.
     Current mayOperateAt;

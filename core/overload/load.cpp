@@ -11,14 +11,15 @@ namespace {
 constexpr std::size_t mostDuties = 12; // that are aligned
 constexpr double mostEvents = 96;      // in a cycle
 constexpr double mostCombined = 12;    // pieces whose chances are combined
+constexpr std::size_t mostBeginnings = 4;
 constexpr Time steadyFor = hours(1e5); // outlasts every time constant
 constexpr double wholeCycles = 1e-6;   // how near a cycle must come to a whole number of periods
 
 bool rests(const Piece& piece) {
-    return piece.on && *piece.on > Time() && piece.off > Time();
+    return !piece.isDutyUnknown && piece.on && *piece.on > Time() && piece.off > Time();
 }
 bool draws(const Piece& piece) {
-    return piece.each * piece.count > Current() && (!piece.on || *piece.on > Time());
+    return piece.each * piece.count > Current() && (piece.isDutyUnknown || !piece.on || *piece.on > Time());
 }
 Time periodOf(const Piece& piece) {
     return *piece.on + piece.off;
@@ -52,6 +53,14 @@ Current withoutRest(std::span<const Piece> pieces) {
     Current sum;
     for (const Piece& piece : pieces)
         if (draws(piece) && !rests(piece)) sum += piece.each * piece.count;
+    return sum;
+}
+
+/// Of that what is known to be so.
+Current surelyWithoutRest(std::span<const Piece> pieces) {
+    Current sum;
+    for (const Piece& piece : pieces)
+        if (draws(piece) && !rests(piece) && !piece.isDutyUnknown) sum += piece.each * piece.count;
     return sum;
 }
 
@@ -154,16 +163,17 @@ physics::DutyStep steadyStep(Current current) {
 }
 
 Load loadOf(std::span<const Piece> pieces) {
-    const Current base = withoutRest(pieces);
+    const Current base = withoutRest(pieces), sure = surelyWithoutRest(pieces);
     std::vector<Runs> runs = runsOf(pieces);
     Load load;
     load.rms = independentRms(pieces, base);
     load.peak = base;
+    load.isDutyUnknown = sure < base;
     for (const Runs& each : runs)
         load.peak += each.current;
     if (runs.empty()) {
         load.together = {steadyStep(base)};
-        load.apart = {load.together};
+        load.apart = {{steadyStep(sure)}};
         load.isSteady = true;
         return load;
     }
@@ -171,11 +181,35 @@ Load loadOf(std::span<const Piece> pieces) {
     for (; runs.size() > mostDuties; runs.pop_back())
         warmBase += runs.back().current;
     load.together = alignedAtTheirEnds(warmBase, runs);
-    load.apart = apartOf(pieces, base);
+    load.apart = apartOf(pieces, sure);
     const auto inTurns = [](const Piece& piece) { return draws(piece) && rests(piece); };
     const auto first = std::ranges::find_if(pieces, inTurns);
     load.isAligned = std::ranges::count_if(pieces, inTurns) > 1 || first->count > 1;
     return load;
+}
+
+std::vector<Steps> beginningsOf(const Load& load) {
+    if (!load.isAligned) return {load.together};
+    std::vector<Steps> beginnings;
+    // Turned round, a cycle whose runs end together is one whose runs begin together.
+    const Steps turned(load.together.rbegin(), load.together.rend());
+    for (const Steps* cycle : {&load.together, &turned}) {
+        std::vector<std::size_t> rises;
+        for (std::size_t i = 0; i < cycle->size(); ++i)
+            if ((*cycle)[(i + cycle->size() - 1) % cycle->size()].current < (*cycle)[i].current)
+                rises.push_back(i);
+        std::ranges::stable_sort(rises, std::greater<>{}, [&](std::size_t i) {
+            return std::pair((*cycle)[i].current, (*cycle)[i].duration);
+        });
+        rises.resize(std::min(rises.size(), mostBeginnings));
+        for (const std::size_t rise : rises) {
+            Steps steps = *cycle;
+            std::rotate(steps.begin(), steps.begin() + static_cast<std::ptrdiff_t>(rise), steps.end());
+            beginnings.push_back(std::move(steps));
+        }
+    }
+    beginnings.push_back(load.together);
+    return beginnings;
 }
 
 Stretch stretchAbove(const Steps& cycle, Current current) {
@@ -185,6 +219,17 @@ Stretch stretchAbove(const Steps& cycle, Current current) {
         if (step.current > current) stretch.above += step.duration;
     }
     return stretch;
+}
+
+Time longestAbove(const Steps& cycle, Current current) {
+    const Time period = physics::lengthOf(cycle);
+    Time longest, there;
+    for (int round = 0; round < 2; ++round) // a stretch may go on into the next cycle
+        for (const physics::DutyStep& step : cycle) {
+            there = step.current > current ? there + step.duration : Time();
+            longest = std::max(longest, there);
+        }
+    return std::min(longest, period);
 }
 
 Steps scaled(const Steps& steps, Ratio factor) {

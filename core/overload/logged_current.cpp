@@ -113,22 +113,41 @@ class Passage {
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-/// When the current first is above, or at, so much.
-double firstAbove(const LoggedChannel& channel, const std::vector<Block>& blocks, double current, bool orAt) {
+/// When the current has first been above, or at, so much for so long without a break; 0: as soon as it is. A
+/// gap is a break, since a sample of 0 A stands there.
+double firstAbove(const LoggedChannel& channel, const std::vector<Block>& blocks, double current, bool orAt,
+                  double stays) {
     const auto isThere = [&](double value) { return value > current || (orAt && value == current); };
+    double there = 0;
     for (const Block& block : blocks) {
-        if (!isThere(std::sqrt(block.highest))) continue;
-        for (std::size_t i = block.first; i < block.first + block.count; ++i)
-            if (isThere(channel.amperes[i])) return channel.seconds[i];
+        if (!isThere(std::sqrt(block.highest))) {
+            there = 0;
+            continue;
+        }
+        for (std::size_t i = block.first; i < block.first + block.count; ++i) {
+            const bool holds = isThere(channel.amperes[i]);
+            const double step = stepOf(channel, i);
+            if (holds && there + step >= stays) return channel.seconds[i] + (stays - there);
+            there = holds ? there + step : 0;
+        }
     }
     return never;
 }
 
+/// When the quick releases first operate: the earliest, or the latest.
+template <class OfBand>
+double atOnce(const LoggedQuestion& question, OfBand first) {
+    double sooner = never;
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band) sooner = std::min(sooner, first(**band));
+    return sooner;
+}
+
 double earliest(const LoggedQuestion& question, const LoggedChannel& channel,
                 const std::vector<Block>& blocks) {
-    double first = never;
-    if (question.instantaneous)
-        first = firstAbove(channel, blocks, question.rated.base() * question.instantaneous->above, false);
+    double first = atOnce(question, [&](const InstantaneousBand& band) {
+        return firstAbove(channel, blocks, question.rated.base() * band.above, false, band.notBefore.base());
+    });
     for (const physics::ThermalReplica& replica : question.device.replicas.early)
         if (const auto time = Passage(channel, blocks, replica).crossing(first)) first = *time;
     return first;
@@ -136,18 +155,17 @@ double earliest(const LoggedQuestion& question, const LoggedChannel& channel,
 
 double latest(const LoggedQuestion& question, const LoggedChannel& channel,
               const std::vector<Block>& blocks) {
-    const double atOnce =
-        question.instantaneous
-            ? firstAbove(channel, blocks, question.rated.base() * question.instantaneous->upTo, true)
-            : never;
-    if (question.device.replicas.late.empty()) return atOnce;
+    const double quick = atOnce(question, [&](const InstantaneousBand& band) {
+        return firstAbove(channel, blocks, question.rated.base() * band.upTo, true, band.within.base());
+    });
+    if (question.device.replicas.late.empty()) return quick;
     double last = 0;
     for (const physics::ThermalReplica& replica : question.device.replicas.late) {
-        const auto time = Passage(channel, blocks, replica).crossing(atOnce);
-        if (!time) return atOnce;
+        const auto time = Passage(channel, blocks, replica).crossing(quick);
+        if (!time) return quick;
         last = std::max(last, *time);
     }
-    return std::min(last, atOnce);
+    return std::min(last, quick);
 }
 
 LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warming& slow) {

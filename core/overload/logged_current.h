@@ -15,6 +15,7 @@ struct LoggedQuestion {
     Current rated;
     std::optional<InstantaneousBand> instantaneous;
     std::optional<Conductor> conductor;
+    std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
 };
 
 struct LoggedHeat {

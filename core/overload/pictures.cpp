@@ -39,9 +39,10 @@ Times timesAt(const Question& question, const physics::DeviceTimes& promised, Cu
     Times times{timeOf(thermal.earliest, unlimited), timeOf(thermal.latest, never)};
     if (promise.earliest.isLimited()) times.earliest = std::max(times.earliest, promise.earliest.time);
     if (promise.latest.isLimited()) times.latest = std::min(times.latest, promise.latest.time);
-    if (const auto& instantaneous = question.instantaneous)
-        if (current > question.rated * instantaneous->above)
-            times.earliest = promise.earliest.isLimited() ? promise.earliest.time : Time();
+    for (const auto* band : {&question.instantaneous, &question.shortTime})
+        if (*band && current > question.rated * (*band)->above)
+            times.earliest = std::min(times.earliest, promise.earliest.isLimited() ? promise.earliest.time
+                                                                                   : (*band)->notBefore);
     return times;
 }
 

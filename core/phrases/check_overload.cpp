@@ -74,18 +74,39 @@ constexpr std::array table{
                                         "limit would in round {5}, after {6}. The load is {4} more than the "
                                         "{3} is for."),
            "load, ratio, rating, device, current, number, time"},
+    Phrase{"check.hidden-overload.duty-unknown",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} comes to {1} times the rating of the {2} {3}. How long it runs is "
+                             "not recorded exactly, so no sound {3} is sure to operate. The load "
+                             "is {4} more than the {3} is for. Record how long it runs and rests."),
+           "load, ratio, rating, device, current"},
+    Phrase{"check.hidden-overload.at-least",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} is at least {1} times the rating of the {2} {3}. What a sound {3} "
+                             "does depends on how much more it is. The load is at least {4} more "
+                             "than the {3} is for. Measure it within the range of the instrument."),
+           "load, ratio, rating, device, current"},
+    Phrase{"check.hidden-overload.close-at-least",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "{0} runs at no less than {1} times the rating of the {2} {3}. A sound "
+                             "{3} operates after {4} at the latest, so it cannot stay unnoticed."),
+           "load, ratio, rating, device, time"},
     // About to operate in normal use
     Phrase{"check.early-operation.name", LOOPWRIGHT_PHRASE("Phrases", "Operation in normal use"), ""},
     Phrase{"check.early-operation.holds",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0} is carried by every sound {1} of {2}."),
            "current, device, rating"},
+    Phrase{"check.early-operation.holds-in-runs",
+           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is carried by every sound {1} of {2} in these runs and "
+                                        "rests; in longer runs it need not be."),
+           "current, device, rating"},
     Phrase{"check.early-operation.close",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest "
-                                        "after {4}. Expect it to operate in normal use."),
+                                        "after {4}. It may operate in normal use."),
            "current, rating, device, current, time"},
     Phrase{"check.early-operation.at-once",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest at "
-                                        "any time. Expect it to operate in normal use."),
+                                        "any time. It may operate in normal use."),
            "current, rating, device, current"},
     Phrase{"check.early-operation.fails",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0} is more than a sound {1} of {2} is sure to carry."),
@@ -130,11 +151,7 @@ constexpr std::array table{
            "equipment, current, rating, ratio"},
     // Words and notes
     Phrase{"check.word.the-load", LOOPWRIGHT_PHRASE("Phrases", "The load"), ""},
-    Phrase{"check.note.replica-one",
-           LOOPWRIGHT_PHRASE("Phrases", "carried for ever; the device counts as any one thermal element that "
-                                        "meets its standard’s limits, from cold, at its own ambient"),
-           ""},
-    Phrase{"check.note.replica-two",
+    Phrase{"check.note.replica",
            LOOPWRIGHT_PHRASE("Phrases", "carried for ever; the device counts as any element and body that "
                                         "together meet its standard’s limits, from cold, at its own ambient"),
            ""},

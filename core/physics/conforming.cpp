@@ -67,8 +67,10 @@ class References {
       , notBefore_(testsOf(limits.notBefore, constants))
       , operatedBy_(testsOf(limits.operatedBy, constants)) {
         if (!limits.warm) return;
-        before_ = limits.warm->before.base();
-        warm_ = testsOf({limits.warm->operatedBy}, constants);
+        const auto& [before, then] = *limits.warm;
+        before_ = before.current.base();
+        warm_ = testsOf({then}, constants);
+        sinceCold_ = risen(constants, before.time + then.time);
     }
     double least(const Shape& shape) const {
         double least = carries_;
@@ -82,7 +84,8 @@ class References {
             most = std::min(most, test.current * std::sqrt(shape.risen(test.rises)));
         for (const Test& test : warm_) {
             const double before = before_ * before_, after = test.current * test.current;
-            most = std::min(most, std::sqrt(before + (after - before) * shape.risen(test.rises)));
+            most = std::min(most, std::sqrt(before * shape.risen(sinceCold_) +
+                                            (after - before) * shape.risen(test.rises)));
         }
         return most;
     }
@@ -90,7 +93,10 @@ class References {
   private:
     double carries_ = 0, before_ = 0;
     std::vector<Test> notBefore_, operatedBy_, warm_;
+    Rises sinceCold_; ///< by the end of the warm test
 };
+
+constexpr double atOnce = 0.1; // seconds
 
 /// Keeps a replica on the permitted side of a limit that it would meet exactly but for rounding.
 constexpr double hair = 1e-9;
@@ -110,9 +116,17 @@ Shapes oneElement(double quickest, double slowest) {
     return result;
 }
 
+/// Finely where an element's share is small and it melts in a flash, and evenly where the two share alike.
+std::vector<double> weightsOfAnElement() {
+    std::vector<double> weights = logarithmicSteps(0.002, 0.2, 15);
+    for (int twentieths = 5; twentieths <= 20; ++twentieths)
+        weights.push_back(twentieths / 20.0);
+    return weights;
+}
+
 Shapes twoElements(double quickest, double slowest) {
-    Shapes result{logarithmicSteps(quickest, slowest, 33), {}};
-    const std::vector<double> weights = logarithmicSteps(0.002, 1, 25);
+    Shapes result{logarithmicSteps(quickest, slowest, 37), {}};
+    const std::vector<double> weights = weightsOfAnElement();
     for (std::size_t element = 0; element < result.constants.size(); ++element)
         for (std::size_t body = element + 1; body < result.constants.size(); ++body)
             for (const double weight : weights)
@@ -120,8 +134,10 @@ Shapes twoElements(double quickest, double slowest) {
     return result;
 }
 
-/// From shorter than the shortest test to as long as the longest: outside lies nothing that a test tells from
-/// what lies inside. Without any test one shape is as good as another.
+/// From shorter than the shortest test, and what people call at once, to as long as the longest: outside lies
+/// nothing that a test tells from what lies inside. A body beside an element may be slower still: the element
+/// meets the longest test, and the body goes on warming for some times its length. Beyond that it comes too
+/// late to matter. Without any test one shape is as good as another.
 Shapes shapesFor(const ThermalLimits& limits, Elements elements) {
     double shortest = std::numeric_limits<double>::infinity(), longest = 0;
     const auto widen = [&](Time time) {
@@ -133,8 +149,10 @@ Shapes shapesFor(const ThermalLimits& limits, Elements elements) {
             widen(test.time);
     if (limits.warm) widen(limits.warm->operatedBy.time);
     if (!(longest > 0)) return {{1}, {{1, 0, 0}}};
-    return elements == Elements::One ? oneElement(shortest / 10, longest)
-                                     : twoElements(shortest / 10, longest);
+    const double quickest = std::min(shortest / 10, atOnce);
+    constexpr double slowestBody = 4; // times the longest test; with ten times nothing operates any later
+    return elements == Elements::One ? oneElement(quickest, longest)
+                                     : twoElements(quickest, longest * slowestBody);
 }
 
 /// Currents that come in equal pulses, the last of which ends now.
@@ -221,18 +239,26 @@ ReplicaSet conformingReplicas(const ThermalLimits& limits, Elements elements) {
     return {leading(early, constants, std::greater<>{}), leading(late, constants, std::less<>{})};
 }
 
-OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
-    OperationBand band;
+OperationEdge earliestOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    OperationEdge earliest;
     for (const ThermalReplica& replica : set.early) {
         const OperationEdge edge = edgeOf(replica, duty, preload, cycles);
-        if (band.earliest.operation == Operation::Unknown || isSooner(edge, band.earliest))
-            band.earliest = edge;
+        if (earliest.operation == Operation::Unknown || isSooner(edge, earliest)) earliest = edge;
     }
+    return earliest;
+}
+
+OperationEdge latestOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    OperationEdge latest;
     for (const ThermalReplica& replica : set.late) {
         const OperationEdge edge = edgeOf(replica, duty, preload, cycles);
-        if (band.latest.operation == Operation::Unknown || isSooner(band.latest, edge)) band.latest = edge;
+        if (latest.operation == Operation::Unknown || isSooner(latest, edge)) latest = edge;
     }
-    return band;
+    return latest;
+}
+
+OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload, std::uint64_t cycles) {
+    return {earliestOf(set, duty, preload, cycles), latestOf(set, duty, preload, cycles)};
 }
 
 } // namespace loopwright::physics

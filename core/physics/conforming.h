@@ -15,10 +15,10 @@ namespace loopwright::physics {
 struct ThermalLimits {
     std::vector<TimeCurrent> notBefore;  ///< from cold, holds out for at least this time
     std::vector<TimeCurrent> operatedBy; ///< from cold, has operated by this time
-    /// A test that follows straight on another: after the current `before` has warmed it through,
-    /// `operatedBy` operates it (IEC 60898-1, test b after test a).
+    /// A test that follows straight on another: from cold, after the current `before` has flowed for its
+    /// time, `operatedBy` operates it (IEC 60898-1, test b after test a).
     struct Warm {
-        Current before;
+        TimeCurrent before;
         TimeCurrent operatedBy;
     };
     std::optional<Warm> warm;
@@ -28,9 +28,10 @@ struct ThermalLimits {
 };
 
 enum class Elements : std::uint8_t {
-    One, ///< bimetal of a breaker
-    Two, ///< fuse: its element melts in the body's warmth; one time constant meets no fuse's gates at both
-         ///< ends
+    One,
+    Two, ///< an element in the warmth of its body: what melts in a fuse, the bimetal of a breaker. One time
+         ///< constant meets no fuse's gates at both ends, and shows too little of what a breaker's tests
+         ///< allow
 };
 
 /// Replicas at the edges of the set: of every shape of response that the limits allow, the one of least and
@@ -63,6 +64,12 @@ struct OperationBand {
     OperationEdge earliest; ///< Never: no sound device operates
     OperationEdge latest;   ///< Never: a sound device may never operate
 };
+
+/// One edge of operationOf.
+OperationEdge earliestOf(const ReplicaSet& set, Duty duty, Current preload = {},
+                         std::uint64_t cycles = forEver);
+OperationEdge latestOf(const ReplicaSet& set, Duty duty, Current preload = {},
+                       std::uint64_t cycles = forEver);
 
 /// A duty, repeated `cycles` times, after `preload` has warmed the device through.
 OperationBand operationOf(const ReplicaSet& set, Duty duty, Current preload = {},

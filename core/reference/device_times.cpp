@@ -111,7 +111,7 @@ std::optional<InstantaneousBand> ReferenceTables::instantaneousBand(const Device
                                                                     Current rated) const {
     const TripRow* row = trip(tables_->devices.of(family), rated, "instantaneous range");
     if (!row) return std::nullopt;
-    return InstantaneousBand{row->low, row->high, row->source};
+    return InstantaneousBand{row->low, row->high, row->source, {}, row->notAfter.value_or(Time())};
 }
 
 const Sourced<physics::DeviceTimes>* ReferenceTables::deviceTimes(const DeviceFamily& family,
@@ -156,8 +156,9 @@ void addTests(const DeviceData& data, Current rated, Sourced<physics::ThermalLim
             add(limits.source, row->source);
         }
     if (point && point->notAfter) limits.value.operatedBy.push_back({rated * point->high, *point->notAfter});
-    if (nonOperating && operating && operating->notAfter)
-        limits.value.warm = {rated * nonOperating->low, {rated * operating->high, *operating->notAfter}};
+    if (nonOperating && nonOperating->notBefore && operating && operating->notAfter)
+        limits.value.warm = {{rated * nonOperating->low, *nonOperating->notBefore},
+                             {rated * operating->high, *operating->notAfter}};
 }
 
 /// Every promise about a fuse is one about its heat.
@@ -174,7 +175,8 @@ void addSettings(const physics::BreakerSpreads& spreads, Current setting, std::o
     constexpr Ratio delayStatedAt = 6;
     const Current holds = setting * spreads.conventional.low;
     limits.notBefore.push_back({holds, spreads.conventionalTime});
-    limits.warm = {holds, {setting * spreads.conventional.high, spreads.conventionalTime}};
+    limits.warm = {{holds, spreads.conventionalTime},
+                   {setting * spreads.conventional.high, spreads.conventionalTime}};
     if (!delay) return;
     limits.notBefore.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.low});
     limits.operatedBy.push_back({setting * delayStatedAt, *delay * spreads.overloadTime.high});
@@ -183,12 +185,13 @@ void addSettings(const physics::BreakerSpreads& spreads, Current setting, std::o
 } // namespace
 
 Sourced<physics::ThermalLimits> ReferenceTables::thermalLimits(const DeviceFamily& family, Current rated,
-                                                               std::optional<Time> delay) const {
+                                                               std::optional<Time> delay,
+                                                               Current frame) const {
     const DeviceData& data = tables_->devices.of(family);
     Sourced<physics::ThermalLimits> limits;
     limits.value.carries = rated;
     if (family.adjustable) {
-        const auto spreads = breakerSpreads(rated);
+        const auto spreads = breakerSpreads(frame);
         addSettings(spreads.value, rated, delay, limits.value);
         limits.source = spreads.source;
     } else if (family.kind == DeviceKind::Breaker || family.kind == DeviceKind::Rcbo) {

@@ -60,11 +60,13 @@ struct ConventionalCurrents {
     Source source;
 };
 
-/// The instantaneous band of a breaker, in multiples of the rated current.
+/// The band of a quick release of a breaker, in multiples of the rated current.
 struct InstantaneousBand {
     Ratio above = 0; ///< need not operate at once at or below this multiple
-    Ratio upTo = 0;  ///< must operate at once from this multiple on
+    Ratio upTo = 0;  ///< must operate from this multiple on, where the current stays
     Source source;
+    Time notBefore{}; ///< above `above` it holds out at least so long
+    Time within{};    ///< so long the current has to stay for it to be sure to operate
 };
 
 /// What gG fuses of one rating are held to, so that they are selective among themselves.
@@ -164,11 +166,13 @@ class ReferenceTables {
     /// tables are; several threads may ask.
     const Sourced<physics::DeviceTimes>* deviceTimes(const DeviceFamily& family, Current rated) const;
     /// What a sound device is held to as far as heat makes it operate. Of an adjustable breaker `rated` is
-    /// its overload setting I_r, and `delay` its t_r at 6 I_r where that is known. Nothing for a rating that
-    /// the family is not made in. The replicas are worked out when first asked for, which takes milliseconds,
+    /// its overload setting I_r, `delay` its t_r at 6 I_r where that is known, and `frame` its I_n, which the
+    /// conventional time goes by (IEC 60947-2); without it I_r stands in. Nothing for a rating that the
+    /// family is not made in. The replicas are worked out when first asked for, which takes milliseconds,
     /// and kept for as long as the tables are; several threads may ask.
     const ThermalDevice* thermalDevice(const DeviceFamily& family, Current rated,
-                                       std::optional<Time> delay = {}) const;
+                                       std::optional<Time> delay = {},
+                                       std::optional<Current> frame = {}) const;
     /// Largest energy that a breaker of this type, rating and class 3 lets through (energy_let_through.csv).
     std::optional<Sourced<JouleIntegral>> letThrough(const DeviceFamily& family, Current rated,
                                                      Current breakingCapacity) const;
@@ -277,7 +281,7 @@ class ReferenceTables {
   private:
     struct Tables;
     Sourced<physics::ThermalLimits> thermalLimits(const DeviceFamily& family, Current rated,
-                                                  std::optional<Time> delay) const;
+                                                  std::optional<Time> delay, Current frame) const;
     explicit ReferenceTables(std::unique_ptr<Tables> tables);
     std::unique_ptr<Tables> tables_;
 };

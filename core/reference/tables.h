@@ -294,11 +294,15 @@ struct KnownDeviceTimes {
     std::map<std::pair<const DeviceData*, double>, std::optional<Sourced<physics::DeviceTimes>>> times;
 };
 
-/// Devices whose replicas have been asked for, by family, rating (or setting) and delay (0: none).
+/// Devices whose replicas have been asked for, by family, rating (or setting), delay (0: none) and
+/// frame.
 struct KnownThermalDevices {
-    using Key = std::tuple<std::string, double, double>;
+    using Key = std::tuple<std::string, double, double, double>;
     std::mutex mutex;
     std::map<Key, std::unique_ptr<const ThermalDevice>> devices;
+    /// Replicas of a device of 1 A, by its limits. Those of all breakers of one standard are a few, whatever
+    /// their ratings and settings.
+    std::map<std::vector<double>, physics::ReplicaSet> ofOneAmpere;
 };
 
 struct ReferenceTables::Tables {

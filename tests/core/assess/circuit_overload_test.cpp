@@ -125,5 +125,23 @@ TEST(CircuitOverload, WhatIsNotKnownHasNoPicture) {
     EXPECT_FALSE(circuitOverload(site, Id{}, circuit.id, test::tables(), test::rules()));
 }
 
+TEST(CircuitOverload, AnAdjustableBreakersBandIsThatOfItsSettings) {
+    test::Fixture fixture;
+    Device& device = fixture.circuit().device;
+    device.family = "60947-2";
+    device.ratedCurrent = test::typed(amperes(100));
+    device.thermalSetting = test::typed(amperes(63));
+    device.instantaneousSetting = test::typed(amperes(315));
+    const Installation& site = fixture.installation;
+    const auto shown = circuitOverload(site, site.visits.front().id, site.circuits.front().id, test::tables(),
+                                       fixture.ruleSet);
+    ASSERT_TRUE(shown);
+    EXPECT_FALSE(shown->band.earliest.empty());
+    ASSERT_FALSE(shown->band.latest.empty());
+    EXPECT_FALSE(shown->band.published.empty());
+    EXPECT_NEAR(secondsAt(shown->band.latest, amperes(400)), 0.2, 1e-6) << "above 1.2 I_i";
+    EXPECT_GT(secondsAt(shown->band.earliest, amperes(65)), 3600) << "1.05 I_r is carried for two hours";
+}
+
 } // namespace
 } // namespace loopwright

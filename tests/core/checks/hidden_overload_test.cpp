@@ -88,6 +88,64 @@ TEST(HiddenOverload, PiecesThatMayFallTogetherAreSaidToDoSo) {
     EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Holds);
 }
 
+TEST(HiddenOverload, AnAdjustableBreakerActsByItsOwnInstantaneousSetting) {
+    // 400 A for 0.01 min in 10 on an overload release set to 63 A.
+    Fixture fixture = running("60947-2", 100, 92000, 0.01, 10);
+    Device& device = fixture.circuit().device;
+    device.thermalSetting = typed(amperes(63));
+    device.thermalDelay = typed(seconds(10));
+    device.instantaneousSetting = typed(amperes(315));
+    const Finding set = fixture.find("hidden-overload");
+    EXPECT_EQ(set.verdict, Verdict::Close) << testing::PrintToString(set);
+    EXPECT_NEAR(std::get<Measure>(set.sentence.arguments.back()).value, 0.2, 1e-6)
+        << "1.2 I_i is 378 A: within 0.2 s";
+    device.instantaneousSetting = typed(amperes(400));
+    const Finding between = fixture.find("hidden-overload");
+    EXPECT_EQ(between.sentence.key, "check.hidden-overload.runs-at-once")
+        << "0.8 I_i is 320 A; " << testing::PrintToString(between);
+    device.instantaneousSetting = typed(amperes(1000));
+    EXPECT_NE(fixture.find("hidden-overload").sentence.key, "check.hidden-overload.runs-at-once");
+    device.instantaneousSetting = {};
+    const Finding unset = fixture.find("hidden-overload");
+    EXPECT_EQ(unset.sentence.key, "check.hidden-overload.runs-at-once")
+        << "nobody knows where it is set; " << testing::PrintToString(unset);
+}
+
+TEST(HiddenOverload, ADutyThatIsNotKnownForSureAssuresNothing) {
+    // 87 A in 50 A for an hour is sure to operate it; for how long nobody knows is not.
+    Fixture fixture = running("60898-C", 50, 20000, 60, 60);
+    Equipment& kiln = fixture.installation.equipment.back();
+    kiln.onTime.state = EntryState::Below;
+    const Finding bounded = fixture.find("hidden-overload");
+    EXPECT_EQ(bounded.verdict, Verdict::Fails) << testing::PrintToString(bounded);
+    EXPECT_EQ(bounded.sentence.key, "check.hidden-overload.duty-unknown");
+    EXPECT_EQ(termOf(bounded, "t_must"), nullptr);
+    kiln.onTime = typed(minutes(60));
+    kiln.offTime = {};
+    EXPECT_EQ(fixture.find("hidden-overload").sentence.key, "check.hidden-overload.duty-unknown") << "half";
+    kiln.offTime = typed(minutes(0));
+    EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Close) << "it never rests, and is known to";
+    kiln.onTime = {};
+    kiln.offTime = {};
+    EXPECT_EQ(fixture.find("hidden-overload").verdict, Verdict::Close) << "counts as running without end";
+}
+
+TEST(HiddenOverload, OfALoadThatIsOnlyKnownToBeAtLeastSoMuchNothingOfNeverIsSaid) {
+    Fixture fixture;
+    fixture.circuit().device.family = "60898-B";
+    fixture.circuit().device.ratedCurrent = typed(amperes(32));
+    fixture.circuit().load = typed(amperes(33));
+    fixture.circuit().load.state = EntryState::Above;
+    const Finding least = fixture.find("hidden-overload");
+    EXPECT_EQ(least.verdict, Verdict::Fails) << testing::PrintToString(least);
+    EXPECT_EQ(least.sentence.key, "check.hidden-overload.at-least");
+    fixture.circuit().load = typed(amperes(64));
+    fixture.circuit().load.state = EntryState::Above;
+    const Finding sure = fixture.find("hidden-overload");
+    EXPECT_EQ(sure.verdict, Verdict::Close);
+    EXPECT_EQ(sure.sentence.key, "check.hidden-overload.close-at-least") << testing::PrintToString(sure);
+}
+
 TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     Fixture fixture;
     Equipment& heater = fixture.addEquipment("Wall heater", watts(3600));
@@ -104,6 +162,23 @@ TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails");
 }
 
+TEST(HiddenOverload, PlugFusesOfEveryRatingAreLookedAt) {
+    Fixture fixture;
+    Equipment& tools = fixture.addEquipment("Tools", watts(1840)); // 8 A at 230 V
+    tools.plugFuse = typed(amperes(5));
+    const Finding five = fixture.find("hidden-overload");
+    EXPECT_EQ(five.verdict, Verdict::Fails) << "1.6 I_n is carried for half an hour (BS 1362)";
+    EXPECT_EQ(std::get<std::string>(five.sentence.arguments[0]), "Tools") << testing::PrintToString(five);
+    EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails-carried");
+    fixture.circuit().load = typed(amperes(13)); // whatever the equipment draws
+    Equipment& heavy = fixture.installation.equipment.back();
+    heavy.power = typed(watts(4600));
+    heavy.plugFuse = typed(amperes(15));
+    const Finding unknown = fixture.find("hidden-overload");
+    EXPECT_EQ(unknown.verdict, Verdict::CannotTell) << testing::PrintToString(unknown);
+    EXPECT_EQ(unknown.sentence.key, "check.lacks.unpublished");
+}
+
 TEST(HiddenOverload, CannotTellWithoutDeviceOrLoad) {
     Fixture fixture;
     fixture.circuit().load = typed(amperes(25));
@@ -116,13 +191,35 @@ TEST(HiddenOverload, CannotTellWithoutDeviceOrLoad) {
     EXPECT_EQ(test::missingFields(fixture.find("hidden-overload")), "load_A");
 }
 
+TEST(HiddenOverload, ARunThatFillsItsPeriodIsSaidToBeWithoutRest) {
+    const Finding year = running("60898-B", 32, 9200, 525'600, 1).find("hidden-overload");
+    EXPECT_EQ(year.verdict, Verdict::Fails) << testing::PrintToString(year);
+    EXPECT_EQ(year.sentence.key, "check.hidden-overload.steady-after");
+}
+
+TEST(SpanOf, AModelsEdgeIsSureOfTwoDigitsAtMost) {
+    const auto expect = [](const Measure& said, double value, int decimals) {
+        EXPECT_NEAR(said.value, value, 1e-9);
+        EXPECT_EQ(said.decimals, decimals) << said.value;
+    };
+    expect(noLessThan(seconds(6.46)), 6.4, 1);
+    expect(noMoreThan(seconds(6.46)), 6.5, 1);
+    expect(noMoreThan(seconds(0.2)), 0.2, 1);
+    expect(noLessThan(seconds(0.2)), 0.2, 1);
+    expect(noLessThan(minutes(106)), 100, 0);
+    expect(noMoreThan(minutes(106)), 110, 0);
+    expect(noMoreThan(seconds(60)), 60, 0);
+}
+
 TEST(EarlyOperation, IsCloseWhereTheEarliestSoundDeviceOperates) {
     const Finding within = Fixture().find("early-operation");
     EXPECT_EQ(within.verdict, Verdict::Holds) << testing::PrintToString(within);
-    // 55 A in 50 A is 1.1 I_n: below the 1.13 I_n that every breaker carries for an hour, in runs of half of
-    // one with as long a rest.
-    const Finding carried = running("60898-C", 50, 12650, 30, 30).find("early-operation");
+    // 55 A in 50 A is 1.1 I_n: below the 1.13 I_n that every breaker carries for an hour, in runs of a
+    // quarter of one after rests that let it cool.
+    const Finding carried = running("60898-C", 50, 12650, 15, 60).find("early-operation");
     EXPECT_EQ(carried.verdict, Verdict::Holds) << testing::PrintToString(carried);
+    EXPECT_EQ(carried.sentence.key, "check.early-operation.holds-in-runs") << "no more than these runs";
+    EXPECT_EQ(within.sentence.key, "check.early-operation.holds");
     const Finding early = running("60898-C", 50, 15065, 4, 16).find("early-operation");
     EXPECT_EQ(early.verdict, Verdict::Close);
     EXPECT_EQ(early.sentence.key, "check.early-operation.close");

@@ -74,6 +74,18 @@ TEST(HiddenOverload, TheMarginsAreWhereTheAnswerTurns) {
     }
 }
 
+TEST(HiddenOverload, OfABreakerNothingIsSureThatItsTestsDoNotProve) {
+    // 1.5 I_n: the standard asks 1.45 I_n only for an hour that follows one of 1.13 I_n.
+    for (const double run : {10.0, 20.0}) {
+        const HiddenOverload answer = Case("60898-B", 32, {runs(48, run, run)}).answered();
+        EXPECT_FALSE(answer.latest.operates()) << run << " min: after " << answer.latest.after.base() << " s";
+        EXPECT_TRUE(answer.isHidden());
+    }
+    const HiddenOverload steadily = Case("60898-B", 32, {steady(48)}).answered();
+    ASSERT_TRUE(steadily.latest.operates());
+    EXPECT_GT(steadily.latest.after, minutes(75));
+}
+
 TEST(HiddenOverload, NothingIsClaimedOfADeviceWithoutLimits) {
     const HiddenOverload answer = Case("3871-1", 20, {steady(40)}).answered();
     EXPECT_FALSE(answer.latest.operates());
@@ -93,9 +105,20 @@ TEST(HiddenOverload, WhatMayFallTogetherAssuresNothing) {
     EXPECT_TRUE(answer.isHidden());
 }
 
+TEST(HiddenOverload, TheEarliestCountsFromWhenEverythingRunsTogether) {
+    const Edge pieces = Case("60898-B", 32, {runs(20, 10, 10), runs(25, 7, 23)}).answered().earliest;
+    const Edge whole = Case("60898-B", 32, {runs(45, 7, 23)}).answered().earliest;
+    ASSERT_TRUE(pieces.operates() && whole.operates());
+    EXPECT_EQ(pieces.run, 1U);
+    EXPECT_LE(pieces.after, whole.after * (1 + 1e-9)) << "the same 45 A, and in seconds";
+    EXPECT_LT(whole.after, minutes(1));
+    const Edge aged = Case("60898-B", 32, {runs(20, 10, 10), runs(25, 7, 23)}).answered().agedEarliest;
+    EXPECT_LE(aged.after, pieces.after);
+}
+
 TEST(HiddenOverload, AnAgedDeviceOperatesWhereASoundOneNeverDoes) {
-    const HiddenOverload answer = Case("60898-C", 50, {steady(52)}).answered();
-    EXPECT_FALSE(answer.earliest.operates()) << "1.04 I_n: below every conventional current";
+    const HiddenOverload answer = Case("60898-C", 50, {steady(49)}).answered();
+    EXPECT_FALSE(answer.earliest.operates()) << "below its rating";
     EXPECT_TRUE(answer.agedEarliest.operates());
 }
 
@@ -105,6 +128,37 @@ TEST(HiddenOverload, TheInstantaneousReleaseHasItsSay) {
     EXPECT_EQ(may.earliest.after, Time()) << "above 3 I_n it may operate at once";
     const HiddenOverload must = Case("60898-B", 16, {runs(80, 0.01, 60)}).answered();
     EXPECT_TRUE(must.latest.operates()) << "from 5 I_n on it must";
+}
+
+TEST(HiddenOverload, APulseShorterThanTheStandardsTimeIsSureOfNothing) {
+    // IEC 60898-1, table 7, e: 5 I_n operates a breaker of type B within 0.1 s, which the current has to
+    // stay.
+    const HiddenOverload brief = Case("60898-B", 32, {runs(400, 0.05 / 60, 0.6 / 60)}).answered();
+    EXPECT_TRUE(brief.earliest.operates());
+    EXPECT_EQ(brief.earliest.after, Time());
+    EXPECT_GT(brief.latest.operates() ? brief.latest.after : hours(1), seconds(1)) << "half of 0.1 s";
+    const HiddenOverload stays = Case("60898-B", 32, {runs(400, 0.2 / 60, 1)}).answered();
+    ASSERT_TRUE(stays.latest.operates());
+    EXPECT_NEAR(stays.latest.after.base(), 0.1, 1e-9) << "and its time is that much later";
+    const HiddenOverload tiny = Case("60898-B", 32, {runs(400, 0.01 / 60, 60)}).answered();
+    EXPECT_FALSE(tiny.latest.operates());
+    EXPECT_TRUE(tiny.isHidden());
+}
+
+TEST(HiddenOverload, AShortTimeStageActsAfterItsDelay) {
+    const Case asked("60947-2", 63, {runs(400, 1.0 / 60, 10)});
+    const ThermalDevice& device = *test::tables().thermalDevice(asked.family, asked.rated, seconds(10));
+    const InstantaneousBand instantaneous{20, 30, {}, {}, seconds(0.2)},
+        shortTime{4, 6, {}, seconds(0.3), seconds(0.5)};
+    const auto answered = [&](const Case& each) {
+        return answer({device, each.rated, instantaneous, each.load, std::nullopt, shift, shortTime});
+    };
+    const HiddenOverload found = answered(asked);
+    EXPECT_NEAR(found.earliest.after.base(), 0.3, 1e-9);
+    EXPECT_NEAR(found.latest.after.base(), 0.5, 1e-9);
+    const Case brief("60947-2", 63, {runs(400, 0.2 / 60, 10)});
+    EXPECT_FALSE(answered(brief).earliest.operates()) << "gone before the delay has passed";
+    EXPECT_FALSE(answered(brief).latest.operates());
 }
 
 struct AnyCase {

@@ -63,6 +63,46 @@ TEST(Load, RunsThatEndTogetherWarmMost) {
     EXPECT_EQ(load.apart[1][0].current, amperes(25));
 }
 
+TEST(Load, TheLongestRunIsOneStretchAndNoSum) {
+    // Both end together once an hour: 20 A comes back every 10 min for 5 while 25 A runs for 30.
+    const Load load = loadOf(std::vector{piece(20, 5, 5), piece(25, 30, 30)});
+    EXPECT_NEAR(stretchAbove(load.together, amperes(32)).above.base(), 900, 1e-6) << told(load.together);
+    EXPECT_NEAR(longestAbove(load.together, amperes(32)).base(), 300, 1e-6) << told(load.together);
+    const Steps wraps{{amperes(40), minutes(2)}, {amperes(0), minutes(5)}, {amperes(40), minutes(3)}};
+    EXPECT_EQ(longestAbove(wraps, amperes(32)), minutes(5));
+    EXPECT_EQ(longestAbove({{amperes(40), minutes(2)}, {amperes(50), minutes(3)}}, amperes(32)), minutes(5));
+    EXPECT_EQ(longestAbove(wraps, amperes(40)), Time());
+}
+
+TEST(Load, MayBeginWithAllRunsTogether) {
+    const Load load = loadOf(std::vector{piece(20, 10, 10), piece(25, 7, 23)});
+    bool togetherAtFirst = false, longest = false;
+    for (const Steps& steps : beginningsOf(load)) {
+        EXPECT_NEAR(physics::lengthOf(steps).base(), physics::lengthOf(load.together).base(), 1e-6);
+        togetherAtFirst = togetherAtFirst || steps.front().current == amperes(45);
+        longest = longest ||
+                  (steps.size() > 1 && steps[0].current == amperes(45) && steps[1].current == amperes(20));
+    }
+    EXPECT_TRUE(togetherAtFirst) << told(load.together);
+    EXPECT_TRUE(longest) << "begin together: the longer run goes on alone";
+    EXPECT_EQ(beginningsOf(loadOf(std::vector{piece(20, 10, 10)})).size(), 1U);
+}
+
+TEST(Load, WhatNobodyKnowsTheDutyOfMayRunWithoutEndAndIsSureOfNothing) {
+    const Load alone = loadOf(std::vector{Piece{amperes(48), 1, std::nullopt, minutes(10), true}});
+    EXPECT_TRUE(alone.isDutyUnknown);
+    EXPECT_EQ(alone.peak, amperes(48));
+    EXPECT_EQ(alone.together.front().current, amperes(48));
+    ASSERT_EQ(alone.apart.size(), 1U);
+    EXPECT_EQ(alone.apart[0][0].current, Current()) << told(alone.apart[0]);
+    const Load beside =
+        loadOf(std::vector{Piece{amperes(48), 1, minutes(5), {}, true}, steady(3), piece(20, 10, 10)});
+    EXPECT_EQ(beside.peak, amperes(71));
+    ASSERT_EQ(beside.apart.size(), 1U);
+    EXPECT_EQ(beside.apart[0][0].current, amperes(23)) << told(beside.apart[0]);
+    EXPECT_FALSE(loadOf(std::vector{steady(20)}).isDutyUnknown);
+}
+
 TEST(Load, IndependentRunsAddUpByChance) {
     const std::vector pieces{piece(40, 6, 9), piece(25, 4, 6)};
     EXPECT_NEAR(shareAbove(pieces, amperes(50)).value(), 0.4 * 0.4, 1e-12);

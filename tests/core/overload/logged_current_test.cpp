@@ -92,6 +92,18 @@ TEST(LoggedCurrent, SkippingBlocksComesToWhatGoingThroughEverySampleDoes) {
             }
 }
 
+TEST(LoggedCurrent, APeakShorterThanTheStandardsTimeIsSureOfNothing) {
+    // 5 I_n for 0.1 s operates a breaker of type B (IEC 60898-1, table 7, e).
+    const LoggedQuestion asked = question("60898-B", 32);
+    LoggedChannel channel{"I", {0, 1, 1.05, 2, 2.06, 2.12, 3}, {1, 200, 1, 200, 200, 1, 1}, seconds(1), {}};
+    LoggedAnswer answer = answerLogged(asked, channel);
+    ASSERT_TRUE(answer.earliest && answer.latest);
+    EXPECT_NEAR(answer.earliest->base(), 1, 1e-9);
+    EXPECT_NEAR(answer.latest->base(), 2.1, 1e-9) << "two samples together, and not the one before";
+    channel.amperes[4] = 1;
+    EXPECT_FALSE(answerLogged(asked, channel).latest);
+}
+
 RC_GTEST_PROP(LoggedCurrent, IrregularStepsComeToTheSame, ()) {
     LoggedQuestion asked = question("60898-C", 20);
     asked.instantaneous.reset();

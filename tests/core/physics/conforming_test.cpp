@@ -13,7 +13,8 @@ namespace {
 ThermalLimits breaker() {
     return {{{amperes(18.08), hours(1)}, {amperes(40.8), seconds(1)}},
             {{amperes(40.8), seconds(60)}},
-            ThermalLimits::Warm{amperes(18.08), {amperes(23.2), hours(1)}}};
+            ThermalLimits::Warm{{amperes(18.08), hours(1)}, {amperes(23.2), hours(1)}},
+            amperes(16)};
 }
 
 /// A 32 A gG fuse by IEC 60269-1: conventional currents and gates.
@@ -63,6 +64,28 @@ TEST(ConformingReplicas, BetweenItsConventionalCurrentsASoundBreakerMayOrMayNotO
     EXPECT_EQ(steady(set, 17).earliest.operation, Operation::Never);
 }
 
+/// A sound breaker may be 0.3 element with a body of 19 to 60 minutes: it meets every test of the standard,
+/// which asks 1.45 I_n only after an hour at 1.13 I_n.
+TEST(ConformingReplicas, ASlowBodyKeepsASoundBreakerWithinItsTestsInLongRuns) {
+    const ReplicaSet set = conformingReplicas(breaker(), Elements::Two);
+    expectWithin(set, breaker());
+    const auto latestIn = [&](double multiple, Time on, Time off) {
+        const std::array duty{DutyStep{amperes(multiple * 16), on}, DutyStep{amperes(0), off}};
+        return operationOf(set, duty).latest;
+    };
+    for (const Time run : {minutes(10), minutes(20)})
+        EXPECT_EQ(latestIn(1.5, run, run).operation, Operation::Never) << run.base() << " s";
+    const OperationEdge at15 = steady(set, 1.5 * 16).latest, at2 = steady(set, 2 * 16).latest;
+    EXPECT_GT(at15.reached.inAll, minutes(75));
+    EXPECT_LT(at15.reached.inAll, hours(2)) << "both tests together take two hours";
+    EXPECT_GT(at2.reached.inAll, minutes(17));
+    const std::array tests{DutyStep{amperes(18.08), hours(1)}, DutyStep{amperes(23.2), hours(1)}};
+    const OperationEdge tested = operationOf(set, tests, {}, 1).latest;
+    ASSERT_EQ(tested.operation, Operation::Operates) << "the second test follows an hour of the first";
+    EXPECT_LE(tested.reached.inAll.base(), 7200 * (1 + 1e-6));
+    EXPECT_GT(tested.reached.inAll.base(), 7100) << "and is met, not only kept";
+}
+
 TEST(ConformingReplicas, NoSingleTimeConstantMeetsTheGatesOfAFuse) {
     EXPECT_TRUE(conformingReplicas(fuse(), Elements::One).early.empty());
     const ReplicaSet set = conformingReplicas(fuse(), Elements::Two);
@@ -77,6 +100,14 @@ TEST(ConformingReplicas, WithoutALimitOnOneSideNothingIsSaidThere) {
     EXPECT_TRUE(set.early.empty());
     EXPECT_EQ(steady(set, 100).earliest.operation, Operation::Unknown);
     EXPECT_TRUE(conformingReplicas({}, Elements::One).late.empty());
+}
+
+TEST(ConformingReplicas, WithoutAShortTestNothingHoldsADeviceBackAtALargeCurrent) {
+    const ThermalLimits plugFuse{
+        {{amperes(8), minutes(30)}}, {{amperes(9.5), minutes(30)}}, std::nullopt, amperes(5)};
+    const ReplicaSet set = conformingReplicas(plugFuse, Elements::Two);
+    expectWithin(set, plugFuse);
+    EXPECT_LT(steady(set, 15).earliest.reached.inAll, seconds(1));
 }
 
 TEST(ConformingReplicas, ContradictingLimitsAllowNoDevice) {

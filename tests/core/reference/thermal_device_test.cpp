@@ -31,11 +31,12 @@ TEST(ThermalDevice, OfEveryRatingThereAreEarlyOnesAndWhereSomethingAssuresOperat
         }
 }
 
-TEST(ThermalDevice, ABreakerIsOneElementWithAWarmTestAndAFuseIsTwo) {
+TEST(ThermalDevice, ABreakerHasAWarmTestAndAFuseHasNone) {
     const ThermalDevice& breaker = *test::tables().thermalDevice(family("60898-B"), amperes(16));
-    EXPECT_EQ(breaker.elements, Elements::One);
+    EXPECT_EQ(breaker.elements, Elements::Two);
     ASSERT_TRUE(breaker.limits.warm);
-    EXPECT_EQ(breaker.limits.warm->before, amperes(16) * 1.13);
+    EXPECT_EQ(breaker.limits.warm->before.current, amperes(16) * 1.13);
+    EXPECT_EQ(breaker.limits.warm->before.time, hours(1));
     EXPECT_EQ(breaker.limits.warm->operatedBy.current, amperes(16) * 1.45);
     EXPECT_EQ(breaker.limits.warm->operatedBy.time, hours(1));
     EXPECT_EQ(breaker.limits.notBefore.size(), 2U) << "1.13 I_n for an hour, 2.55 I_n for a second";
@@ -71,10 +72,30 @@ TEST(ThermalDevice, AnAdjustableBreakerGoesByItsSettings) {
     const ThermalDevice& undelayed = *test::tables().thermalDevice(adjustable, amperes(160));
     EXPECT_TRUE(undelayed.limits.operatedBy.empty());
     EXPECT_NE(&set, &undelayed);
+    // IEC 60947-2: an hour up to I_n = 63 A and two above, whatever I_r is set to.
+    const auto conventionalTime = [&](double setting, double frame) {
+        return test::tables()
+            .thermalDevice(adjustable, amperes(setting), {}, amperes(frame))
+            ->limits.warm->operatedBy.time;
+    };
+    EXPECT_EQ(conventionalTime(63, 250), hours(2));
+    EXPECT_EQ(conventionalTime(63, 63), hours(1));
+}
+
+TEST(ThermalDevice, OfOneStandardsBreakersAllAreAlikePerAmpere) {
+    const auto& small = test::tables().thermalDevice(family("60898-B"), amperes(6))->replicas;
+    const auto& large = test::tables().thermalDevice(family("60898-C"), amperes(32))->replicas;
+    ASSERT_EQ(small.late.size(), large.late.size());
+    for (std::size_t i = 0; i < small.late.size(); ++i)
+        EXPECT_DOUBLE_EQ(small.late[i].reference / amperes(6), large.late[i].reference / amperes(32));
 }
 
 TEST(ThermalDevice, IsMadeOnceAndOnlyInRatingsThatThereAre) {
     EXPECT_EQ(test::tables().thermalDevice(family("60898-B"), amperes(33.3)), nullptr);
+    EXPECT_EQ(test::tables().thermalDevice(family("1362"), amperes(20)), nullptr);
+    const ThermalDevice* plug = test::tables().thermalDevice(family("1362"), amperes(5));
+    ASSERT_NE(plug, nullptr) << "every plug fuse carries 1.6 I_n for half an hour";
+    EXPECT_EQ(plug->limits.notBefore.front().current, amperes(5) * 1.6);
     std::array<const ThermalDevice*, 4> found{};
     {
         std::vector<std::jthread> askers;
