@@ -73,8 +73,8 @@ Time commonCycle(const std::vector<Runs>& runs) {
         longest = std::max(longest, each.period);
         eventsPerSecond += 2 / each.period.base();
     }
-    const double most = std::floor(mostEvents / (eventsPerSecond * longest.base()));
-    for (double times = 1; times <= most; ++times) {
+    const int most = static_cast<int>(mostEvents / (eventsPerSecond * longest.base()));
+    for (int times = 1; times <= most; ++times) {
         const auto isWhole = [&](const Runs& each) {
             const double periods = longest * times / each.period;
             return std::abs(periods - std::round(periods)) < wholeCycles;
@@ -93,9 +93,9 @@ bool isOn(const Runs& runs, Time age) {
 std::vector<double> switchesOf(const std::vector<Runs>& runs, Time cycle) {
     std::vector<double> ages{0, cycle.base()};
     for (const Runs& each : runs)
-        for (double begin = 0; begin < cycle.base(); begin += each.period.base())
-            for (const double age : {begin, begin + each.on.base()})
-                if (age < cycle.base()) ages.push_back(age);
+        for (int run = 0; run * each.period < cycle; ++run)
+            for (const Time age : {run * each.period, run * each.period + each.on})
+                if (age < cycle) ages.push_back(age.base());
     std::ranges::sort(ages);
     ages.erase(std::unique(ages.begin(), ages.end()), ages.end());
     return ages;
@@ -248,8 +248,8 @@ std::optional<Ratio> shareAbove(std::span<const Piece> pieces, Current current) 
     for (const Piece& piece : pieces) {
         if (!draws(piece) || !rests(piece)) continue;
         if (!(static_cast<double>(chances.size()) + piece.count <= mostCombined)) return std::nullopt;
-        for (double i = 0; i < piece.count; ++i)
-            chances.push_back({piece.each, *piece.on / periodOf(piece)});
+        chances.insert(chances.end(), static_cast<std::size_t>(std::ceil(piece.count)),
+                       {piece.each, *piece.on / periodOf(piece)});
     }
     const Current base = withoutRest(pieces);
     Ratio share = 0;
