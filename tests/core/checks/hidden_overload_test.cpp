@@ -89,16 +89,17 @@ TEST(HiddenOverload, PiecesThatMayFallTogetherAreSaidToDoSo) {
 }
 
 TEST(HiddenOverload, AnAdjustableBreakerActsByItsOwnInstantaneousSetting) {
-    // 400 A for 0.01 min in 10 on an overload release set to 63 A.
-    Fixture fixture = running("60947-2", 100, 92000, 0.01, 10);
+    // 360 A for 0.01 min in 10 on an overload release set to 63 A, below the 6 I_r that its delay is stated
+    // at.
+    Fixture fixture = running("60947-2", 100, 82800, 0.01, 10);
     Device& device = fixture.circuit().device;
     device.thermalSetting = typed(amperes(63));
     device.thermalDelay = typed(seconds(10));
-    device.instantaneousSetting = typed(amperes(315));
+    device.instantaneousSetting = typed(amperes(290));
     const Finding set = fixture.find("hidden-overload");
     EXPECT_EQ(set.verdict, Verdict::Close) << testing::PrintToString(set);
     EXPECT_NEAR(std::get<Measure>(set.sentence.arguments.back()).value, 0.2, 1e-6)
-        << "1.2 I_i is 378 A: within 0.2 s";
+        << "1.2 I_i is 348 A: within 0.2 s";
     device.instantaneousSetting = typed(amperes(400));
     const Finding between = fixture.find("hidden-overload");
     EXPECT_EQ(between.sentence.key, "check.hidden-overload.runs-at-once")
