@@ -153,7 +153,9 @@ TEST(HiddenOverload, APlugFuseIsLookedAtToo) {
     heater.plugFuse = typed(amperes(13));
     const Finding finding = fixture.find("hidden-overload");
     EXPECT_EQ(finding.verdict, Verdict::Fails);
-    EXPECT_EQ(finding.sentence.key, "check.hidden-overload.fails") << "it carries 1.6 I_n for half an hour";
+    EXPECT_EQ(finding.sentence.key, "check.hidden-overload.steady-after")
+        << "it carries 1.6 I_n for half an hour, and nothing says that it carries 1.2 I_n for ever";
+    EXPECT_GT(std::get<Measure>(finding.sentence.arguments.back()).value, 30) << "minutes";
     EXPECT_EQ(std::get<std::string>(finding.sentence.arguments[0]), "Wall heater");
     EXPECT_EQ(fixture.find("plug-fuse").sentence.key, "check.plug-fuse.fails-carried");
     fixture.installation.equipment.back().power = typed(watts(9000));
