@@ -146,17 +146,17 @@ TEST(HiddenOverload, APulseShorterThanTheStandardsTimeIsSureOfNothing) {
 }
 
 TEST(HiddenOverload, AShortTimeStageActsAfterItsDelay) {
-    const Case asked("60947-2", 63, {runs(400, 1.0 / 60, 10)});
+    const Case asked("60947-2", 63, {runs(360, 1.0 / 60, 10)});
     const ThermalDevice& device = *test::tables().thermalDevice(asked.family, asked.rated, seconds(10));
     const InstantaneousBand instantaneous{20, 30, {}, {}, seconds(0.2)},
-        shortTime{4, 6, {}, seconds(0.3), seconds(0.5)};
+        shortTime{4, 5.5, {}, seconds(0.3), seconds(0.5)};
     const auto answered = [&](const Case& each) {
         return answer({device, each.rated, instantaneous, each.load, std::nullopt, shift, shortTime});
     };
     const HiddenOverload found = answered(asked);
     EXPECT_NEAR(found.earliest.after.base(), 0.3, 1e-9);
     EXPECT_NEAR(found.latest.after.base(), 0.5, 1e-9);
-    const Case brief("60947-2", 63, {runs(400, 0.2 / 60, 10)});
+    const Case brief("60947-2", 63, {runs(360, 0.2 / 60, 10)});
     EXPECT_FALSE(answered(brief).earliest.operates()) << "gone before the delay has passed";
     EXPECT_FALSE(answered(brief).latest.operates());
 }

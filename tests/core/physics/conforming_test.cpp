@@ -96,6 +96,7 @@ TEST(ConformingReplicas, NoSingleTimeConstantMeetsTheGatesOfAFuse) {
 TEST(ConformingReplicas, WithoutALimitOnOneSideNothingIsSaidThere) {
     ThermalLimits limits = breaker();
     limits.notBefore.clear();
+    limits.carries = {};
     const ReplicaSet set = conformingReplicas(limits, Elements::One);
     EXPECT_TRUE(set.early.empty());
     EXPECT_EQ(steady(set, 100).earliest.operation, Operation::Unknown);
