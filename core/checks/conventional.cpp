@@ -26,7 +26,7 @@ std::optional<Figure<Current>> settingsOperate(const CircuitContext& context, Cu
     const auto setting = isSet ? sheet.exact("I_r", context.circuit, recorded, "device.thermalSetting_A")
                                : std::optional(rated);
     if (!setting) return std::nullopt;
-    const auto spreads = context.tables.breakerSpreads(*setting);
+    const auto spreads = context.tables.breakerSpreads(rated);
     auto operating = operatingAt(*setting, spreads.value.conventional.high, spreads.source, "I_2/I_r", sheet);
     if (!isSet) {
         operating.bound = Bound::OrLess;

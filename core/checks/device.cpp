@@ -57,7 +57,7 @@ OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& devic
                                   Current rated) {
     if (!family.adjustable) return {OvercurrentTimes(), visit.tables.deviceTimes(family, rated)};
     const physics::BreakerSettings settings = settingsOf(device, rated);
-    const auto spreads = visit.tables.breakerSpreads(settings.overload);
+    const auto spreads = visit.tables.breakerSpreads(rated);
     return std::make_shared<const Sourced<physics::DeviceTimes>>(
         Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source});
 }

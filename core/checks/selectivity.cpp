@@ -27,7 +27,7 @@ struct Known {
 bool readConventional(const VisitContext& visit, const Device& device, Known& known) {
     if (known.family->adjustable) {
         const Current setting = usable(device.thermalSetting).value_or(known.rated);
-        const physics::Spread spread = visit.tables.breakerSpreads(setting).value.conventional;
+        const physics::Spread spread = visit.tables.breakerSpreads(known.rated).value.conventional;
         known.holds = setting * spread.low;
         known.operates = setting * spread.high;
         return true;

@@ -112,10 +112,10 @@ std::optional<Sourced<Ratio>> ReferenceTables::breakerGroupingFactor(int adjacen
     return Sourced<Ratio>{row->factor, row->source};
 }
 
-Sourced<physics::BreakerSpreads> ReferenceTables::breakerSpreads(Current overloadSetting) const {
+Sourced<physics::BreakerSpreads> ReferenceTables::breakerSpreads(Current ratedCurrent) const {
     const BreakerTables& tables = tables_->breakers;
     const auto conventional = std::ranges::find_if(tables.conventional, [&](const auto& row) {
-        return row.above < overloadSetting && overloadSetting <= row.upTo;
+        return row.above < ratedCurrent && ratedCurrent <= row.upTo;
     });
     const auto& first =
         conventional == tables.conventional.end() ? tables.conventional.front() : *conventional;

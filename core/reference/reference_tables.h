@@ -192,8 +192,9 @@ class ReferenceTables {
     /// Of breakers side by side that are loaded together: the share of its rated current that each carries.
     std::optional<Sourced<Ratio>> breakerGroupingFactor(int adjacent) const;
     /// How far an adjustable breaker may depart from its settings (IEC 60947-2). Its own data sheet goes
-    /// before this wherever it is at hand.
-    Sourced<physics::BreakerSpreads> breakerSpreads(Current overloadSetting) const;
+    /// before this wherever it is at hand. The conventional time goes by the rated current, not by what the
+    /// overload release is set to.
+    Sourced<physics::BreakerSpreads> breakerSpreads(Current ratedCurrent) const;
     /// Curves of relays (IEC 60255-151).
     std::span<const NamedCurve> inverseCurves() const;
     std::optional<Sourced<FuseEnergy>> fuseEnergy(const DeviceFamily& family, Current rated) const;
