@@ -21,6 +21,17 @@ Finding nothingPromised(const CircuitContext& context, Current rated, const Figu
     return sheet.conclude(measure(fault, units::ampere), measure(required, units::second));
 }
 
+/// What is cut off in time, and by how much more current than that needs.
+Finding cutOffInTime(const Figure<Current>& fault, const Sourced<Current>& needed, Time latest, Time required,
+                     Worksheet& sheet) {
+    sheet.show([&] { return tableTerm("I_a", needed.value, units::ampere, needed.source); });
+    sheet.compare(Relation::AtLeast, "I_f", fault, Figure<Current>{needed.value}, units::ampere);
+    const Measure time = measure(latest, units::second), allowed = measure(required, units::second);
+    if (sheet.verdict() != Verdict::Close) return sheet.conclude(time, allowed);
+    sheet.phrase(Verdict::Close, "check.disconnection.close-by-current");
+    return sheet.conclude(time, allowed, measure(fault, units::ampere), measure(needed.value, units::ampere));
+}
+
 /// The current if the loop is as much higher as its reading may be off.
 Current leastCurrent(const Figure<Current>& fault) {
     return fault.uncertainty ? fault.value / (1 + fault.uncertainty->share) : fault.value;
@@ -67,13 +78,8 @@ Finding checkDisconnection(const CircuitContext& context) {
             "t", latest, units::second, residualIsLatest ? predicted->byResidual->source : predicted->source,
             {residualIsLatest ? std::string_view("check.note.latest-residual") : "check.note.latest", {}});
     });
-    if (needed && fault->value >= needed->value) {
-        sheet.show([&] { return tableTerm("I_a", needed->value, units::ampere, needed->source); });
-        sheet.compare(Relation::AtLeast, "I_f", *fault, Figure<Current>{needed->value}, units::ampere);
-        sheet.phrase(Verdict::Close, "check.disconnection.close-by-current");
-        return sheet.conclude(measure(latest, units::second), measure(*required, units::second),
-                              measure(*fault, units::ampere), measure(needed->value, units::ampere));
-    }
+    if (needed && fault->value >= needed->value)
+        return cutOffInTime(*fault, *needed, latest, *required, sheet);
     sheet.compare(Relation::AtMost, "t", Figure<Time>{latest, reversed(fault->bound)},
                   Figure<Time>{*required}, units::second);
     if (sheet.verdict() == Verdict::Holds && mayBeTooLate(context, *rated, *fault, *required)) {

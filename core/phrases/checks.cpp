@@ -128,9 +128,8 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "A fault is cut off within {0}, close to the {1} that is allowed."),
            "time, time"},
     Phrase{"check.disconnection.close-by-current",
-           LOOPWRIGHT_PHRASE("Phrases",
-                             "A fault is cut off within {0}, but hardly more than the {3} that this "
-                             "needs can flow: {2}."),
+           LOOPWRIGHT_PHRASE("Phrases", "A fault is cut off within {0}; {1} is allowed. {2} can flow, hardly "
+                                        "more than the {3} that it takes."),
            "time, time, current, current"},
     Phrase{"check.disconnection.close-by-uncertainty",
            LOOPWRIGHT_PHRASE("Phrases",

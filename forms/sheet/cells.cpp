@@ -156,7 +156,7 @@ SheetCell load(const RowFacts& facts, const SheetColumn& column) {
     if (cell.text.isEmpty()) {
         const Measure& load = *finding->result;
         cell.text = facts.words.number(load.value, load.decimals < 0 ? 1 : load.decimals);
-        cell.sign = finding->working.restsOnAssumption ? CellSign::Assumed : CellSign::Computed;
+        cell.sign = finding->working->restsOnAssumption ? CellSign::Assumed : CellSign::Computed;
     }
     if (finding->limit && finding->limit->value > 0)
         cell.loadShare = finding->result->value / finding->limit->value;
