@@ -56,7 +56,9 @@ class OverloadPart {
                 {titled(tr("Heat against time"), tr("from cold; hatched: more than the insulation bears"))}),
             3 * mm, Keep::WithNext);
         flow.add(pictures(), small);
-        flow.add(sideBySide(facts(), remedies()), 3 * mm);
+        flow.add(titled(tr("What it does meanwhile"), {}), 3 * mm, Keep::WithNext);
+        flow.add(inHalves(sheet_.facts), small);
+        flow.add(joined(remedies()), 3 * mm);
     }
 
     bool isUnnoticed() const {
@@ -116,16 +118,14 @@ class OverloadPart {
         Box picture{across, height, {}};
         picture.add(PlotInk{QRectF(0, 0, across, height), size, log.picture});
         flow.add(picture, small, Keep::WithNext);
-        const auto half = static_cast<std::ptrdiff_t>((log.facts.size() + 1) / 2);
-        flow.add(sideBySide(rows({log.facts.begin(), log.facts.begin() + half}),
-                            rows({log.facts.begin() + half, log.facts.end()})),
-                 small);
+        flow.add(inHalves(log.facts), small);
     }
 
-    Stack facts() const {
-        Stack stack{titled(tr("What it does meanwhile"), {})};
-        append(stack, rows(sheet_.facts));
-        return stack;
+    /// The first half of them at the left, the others at the right.
+    Box inHalves(const std::vector<OverloadFact>& facts) const {
+        const auto half = static_cast<std::ptrdiff_t>((facts.size() + 1) / 2);
+        return sideBySide(rows({facts.begin(), facts.begin() + half}),
+                          rows({facts.begin() + half, facts.end()}));
     }
 
     Stack rows(const std::vector<OverloadFact>& facts) const {
@@ -152,13 +152,13 @@ class OverloadPart {
         Stack stack{titled(tr("What would put it right"), {})};
         for (const Remedy& remedy : sheet_.remedies) {
             append(stack, composing_.type.paragraph(words().sentence(remedy.change.label), style::cellStrong,
-                                                    columnWidth));
+                                                    width()));
             append(stack, composing_.type.paragraph(
                               remedyConsequences(remedy, composing_.input.installation, words()),
-                              style::cellSoft, columnWidth));
+                              style::cellSoft, width()));
             stack.push_back(gap(1.4 * mm));
         }
-        append(stack, composing_.type.paragraph(words().word("remedy.advice"), style::foot, columnWidth));
+        append(stack, composing_.type.paragraph(words().word("remedy.advice"), style::foot, width()));
         return stack;
     }
 
