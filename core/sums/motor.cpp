@@ -20,6 +20,7 @@ constexpr std::array starters{StarterOption{"direct", physics::StarterKind::Dire
 
 std::vector<std::string> starterKeys(const SumContext&) {
     std::vector<std::string> keys;
+    keys.reserve(starters.size());
     for (const StarterOption& option : starters)
         keys.emplace_back(option.key);
     return keys;

@@ -10,6 +10,8 @@
 #include <QGridLayout>
 #include <QVBoxLayout>
 
+#include <initializer_list>
+
 namespace loopwright {
 namespace {
 
@@ -27,41 +29,44 @@ bool applies(const std::optional<Finding>& finding) {
 
 ShiftTable::ShiftTable(const Appearance& appearance, QWidget* parent)
   : QWidget(parent)
-  , appearance_(appearance) {
+  , appearance_(appearance)
+  , body_(new QWidget)
+  , grid_(new QGridLayout(body_)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-}
-
-void ShiftTable::clear() {
-    delete body_;
-    body_ = nullptr;
-    spoken_.clear();
-}
-
-void ShiftTable::show(const WhatIf& result) {
-    clear();
-    body_ = new QWidget;
-    grid_ = new QGridLayout(body_);
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setVerticalSpacing(rowGap);
     grid_->setHorizontalSpacing(columnGap);
     grid_->setColumnStretch(3, 1);
     addHead(tr("Check"));
+    column->addWidget(body_);
+    body_->hide();
+}
+
+void ShiftTable::clear() {
+    body_->hide();
+    spoken_.clear();
+}
+
+void ShiftTable::show(const WhatIf& result) {
+    spoken_.clear();
+    std::size_t rows = 0;
     const auto nameOf = [this](const CheckShift& shift) {
         return checkName(shift.after ? *shift.after : *shift.before, appearance_.words);
     };
     for (const bool changed : {true, false}) {
         for (const CheckShift& shift : result.circuit)
             if (isChanged(shift) == changed && (applies(shift.before) || applies(shift.after)))
-                add(shift, nameOf(shift), !changed);
+                put(rows++, shift, nameOf(shift), !changed);
         if (!changed) continue;
         for (const CheckShift& shift : result.elsewhere)
-            add(shift,
+            put(rows++, shift,
                 QStringLiteral("%1: %2").arg(
                     recordTitle(result.changed, shift.subject.kind, shift.subject.id), nameOf(shift)),
                 false);
     }
-    layout()->addWidget(body_);
+    for (; rows_.size() > rows; rows_.pop_back())
+        remove(rows_.back());
     body_->show(); // and not only once the event loop comes to it
 }
 
@@ -74,25 +79,42 @@ void ShiftTable::addHead(const QString& what) {
     }
 }
 
-void ShiftTable::add(const CheckShift& shift, const QString& what, bool isQuiet) {
-    const int row = grid_->rowCount();
-    const auto label = [&](const QString& notation, Role ink, int column) {
-        auto* made =
-            new RoleLabel(appearance_, ScreenText::Figure, ink, isQuiet ? Weight::Regular : Weight::Semibold);
-        made->setNotation(notation);
-        made->setWordWrap(true);
-        grid_->addWidget(made, row, column, Qt::AlignTop);
-    };
-    label(what, isQuiet ? &Look::inkSoft : &Look::ink, 0);
+/// The line that is there, or one made for it.
+ShiftTable::Row ShiftTable::rowAt(std::size_t at, bool isQuiet) {
+    if (at < rows_.size()) {
+        if (rows_[at].isQuiet == isQuiet) return rows_[at];
+        remove(rows_[at]);
+    } else {
+        rows_.emplace_back();
+    }
+    const Role ink = isQuiet ? &Look::inkSoft : &Look::ink;
+    const Weight weight = isQuiet ? Weight::Regular : Weight::Semibold;
+    const Row made{isQuiet, new RoleLabel(appearance_, ScreenText::Figure, ink, weight),
+                   new VerdictWord(appearance_, Verdict::DoesNotApply),
+                   new VerdictWord(appearance_, Verdict::DoesNotApply),
+                   new RoleLabel(appearance_, ScreenText::Figure, &Look::inkSoft)};
+    int column = 0;
+    for (QWidget* cell : std::initializer_list<QWidget*>{made.what, made.before, made.after, made.sentence})
+        grid_->addWidget(cell, static_cast<int>(at) + 1, column++, Qt::AlignTop);
+    made.what->setWordWrap(true);
+    made.sentence->setWordWrap(true);
+    return rows_[at] = made;
+}
+
+void ShiftTable::remove(const Row& row) {
+    for (QWidget* cell : std::initializer_list<QWidget*>{row.what, row.before, row.after, row.sentence})
+        delete cell;
+}
+
+void ShiftTable::put(std::size_t at, const CheckShift& shift, const QString& what, bool isQuiet) {
+    const Row row = rowAt(at, isQuiet);
     const Verdict before = shift.before ? shift.before->verdict : Verdict::DoesNotApply;
     const Verdict after = shift.after ? shift.after->verdict : Verdict::DoesNotApply;
-    grid_->addWidget(new VerdictWord(appearance_, before), row, 1, Qt::AlignTop);
-    grid_->addWidget(new VerdictWord(appearance_, after), row, 2, Qt::AlignTop);
-    auto* sentence = new RoleLabel(appearance_, ScreenText::Figure, &Look::inkSoft);
-    if (shift.after && !shift.after->sentence.key.empty())
-        sentence->setNotation(findingText(*shift.after, appearance_.words));
-    sentence->setWordWrap(true);
-    grid_->addWidget(sentence, row, 3, Qt::AlignTop);
+    row.what->setNotation(what);
+    row.before->set(before);
+    row.after->set(after);
+    const bool isSaid = shift.after && !shift.after->sentence.key.empty();
+    row.sentence->setNotation(isSaid ? findingText(*shift.after, appearance_.words) : QString());
     spoken_ << tr("%1: %2, then %3")
                    .arg(what, appearance_.words.word(wordKey(before)),
                         appearance_.words.word(wordKey(after)));

@@ -6,9 +6,14 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QGridLayout;
 
 namespace loopwright {
+
+class RoleLabel;
+class VerdictWord;
 
 /// Every check before and after a change that is tried, side by side: what changes first, then what stays.
 class ShiftTable final : public QWidget {
@@ -21,12 +26,24 @@ class ShiftTable final : public QWidget {
     QStringList spoken() const { return spoken_; }
 
   private:
+    /// A line of the table, which another result takes over: most of it stays the same from one figure that
+    /// is tried to the next, and laying it out anew takes longer than a frame.
+    struct Row {
+        bool isQuiet = false;
+        RoleLabel* what = nullptr;
+        VerdictWord* before = nullptr;
+        VerdictWord* after = nullptr;
+        RoleLabel* sentence = nullptr;
+    };
     void addHead(const QString& what);
-    void add(const CheckShift& shift, const QString& what, bool isQuiet);
+    void put(std::size_t at, const CheckShift& shift, const QString& what, bool isQuiet);
+    Row rowAt(std::size_t at, bool isQuiet);
+    static void remove(const Row& row);
 
     const Appearance& appearance_;
-    QWidget* body_ = nullptr;
-    QGridLayout* grid_ = nullptr;
+    QWidget* body_;
+    QGridLayout* grid_;
+    std::vector<Row> rows_;
     QStringList spoken_;
 };
 

@@ -155,14 +155,16 @@ void TrialPanel::reckon() {
     const bool isTrying = !change_.edits.empty();
     take_->setEnabled(isTrying);
     again_->setEnabled(isTrying);
-    table_->clear();
-    if (!isTrying)
+    if (!isTrying) {
+        table_->clear();
         return said_->setNotation(
             tr("Change a figure above: every check is shown as it is now and as it would be then."));
+    }
     const auto result =
         whatIf(view_->installation, view_->visit, circuit_, change_, *view_->tables, *view_->rules);
     if (!result) {
         take_->setEnabled(false);
+        table_->clear();
         return said_->setNotation(appearance_.words.sentence(result.error()));
     }
     said_->setNotation(tr("On trial: nothing is written until it is taken. %1")

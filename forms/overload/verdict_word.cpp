@@ -17,10 +17,19 @@ constexpr double gap = 6;
 VerdictWord::VerdictWord(const Appearance& appearance, Verdict verdict, QWidget* parent)
   : QWidget(parent)
   , appearance_(appearance)
-  , verdict_(verdict)
-  , word_(appearance.words.word(wordKey(verdict))) {
-    setAccessibleName(word_);
+  , verdict_(verdict) {
+    set(verdict);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+void VerdictWord::set(Verdict verdict) {
+    const QString word = appearance_.words.word(wordKey(verdict));
+    if (verdict == verdict_ && word == word_) return;
+    verdict_ = verdict;
+    word_ = word;
+    setAccessibleName(word_);
+    updateGeometry();
+    update();
 }
 
 QFont VerdictWord::font() const {

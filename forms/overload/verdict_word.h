@@ -13,6 +13,7 @@ class VerdictWord final : public QWidget {
     Q_OBJECT
   public:
     VerdictWord(const Appearance& appearance, Verdict verdict, QWidget* parent = nullptr);
+    void set(Verdict verdict);
     QSize sizeHint() const override;
 
   protected:
