@@ -140,8 +140,9 @@ class Reader {
         }
         if (columns_.empty()) return Refusal(Message{"log.no-current-column", {}});
         // Who asks for no channel gets the first: rather one that says that it is a current.
-        std::ranges::stable_partition(
-            columns_, [](const Column& column) { return column.head.holds == LogHead::Holds::Current; });
+        std::stable_partition(columns_.begin(), columns_.end(), [](const Column& column) {
+            return column.head.holds == LogHead::Holds::Current;
+        });
         return {};
     }
 

@@ -137,8 +137,9 @@ tl::expected<void, QString> InspectionModel::set(const InspectionRow& row, std::
 }
 
 int InspectionModel::nextWith(InspectionResult result, int row) const {
-    for (int step = 1; step <= rowCount(); ++step) {
-        const int at = (row + step) % rowCount();
+    const int rows = rowCount();
+    for (int step = 1; step <= rows; ++step) {
+        const int at = (row + step) % rows;
         if (!rowAt(at).isHeading() && rowAt(at).result == result) return at;
     }
     return -1;

@@ -60,7 +60,6 @@ QVariant ObservationModel::data(const QModelIndex& index, int role) const {
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-        return row.sentence;
     case Qt::ToolTipRole:
         return row.sentence;
     case Qt::AccessibleTextRole:

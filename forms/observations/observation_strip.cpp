@@ -87,7 +87,7 @@ void ObservationDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
 
     painter->setFont(appearance_.type.screen(ScreenText::Figure));
     const auto write = [&](const QRect& room, Qt::Alignment edge, const QString& text) {
-        painter->drawText(room, Qt::AlignVCenter | edge,
+        painter->drawText(room, static_cast<int>(Qt::AlignVCenter | edge),
                           painter->fontMetrics().elidedText(text, Qt::ElideRight, room.width()));
     };
     painter->setPen(look.ink);

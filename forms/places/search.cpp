@@ -50,8 +50,9 @@ std::vector<Match> findByWords(const Installation& installation, const QString& 
             words, [&](const QString& word) { return said.contains(word, Qt::CaseInsensitive); });
     });
     const QString start = words.join(u' ');
-    std::ranges::stable_partition(
-        found, [&](const Match& match) { return match.title.startsWith(start, Qt::CaseInsensitive); });
+    std::stable_partition(found.begin(), found.end(), [&](const Match& match) {
+        return match.title.startsWith(start, Qt::CaseInsensitive);
+    });
     if (found.size() > most) found.resize(most);
     return found;
 }

@@ -126,7 +126,7 @@ class CellPainter {
                 : cell_.text;
         const bool needsAll = alignment() & Qt::AlignHCenter;
         painter_.drawText(needsAll ? rect_ : room,
-                          alignment().toInt() | Qt::TextDontClip | Qt::TextSingleLine, shown);
+                          static_cast<int>(alignment()) | Qt::TextDontClip | Qt::TextSingleLine, shown);
     }
 
     QFont font() const {

@@ -99,7 +99,7 @@ QString marginText(const Finding& finding, const Words& words) {
     if (!finding.margin || !std::isfinite(*finding.margin)) return {};
     const double margin = std::round(*finding.margin * 100) / 100;
     if (std::abs(margin) > widestMargin) return {};
-    const QString figure = words.number(std::abs(margin) * 100, 0) + QChar(QChar::Nbsp) + u'%';
+    QString figure = words.number(std::abs(margin) * 100, 0) + QChar(QChar::Nbsp) + u'%';
     if (margin == 0) return figure;
     return (margin < 0 ? QString(minusSign) : QStringLiteral("+")) + figure;
 }

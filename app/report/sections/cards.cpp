@@ -77,7 +77,7 @@ class Filling {
     Box wholeFrame(std::size_t at) {
         const auto card = cards_.begin() + static_cast<std::ptrdiff_t>(at);
         if (at == 0) isContinued_ = false;
-        const Box frame = framed(*card);
+        Box frame = framed(*card);
         cards_.erase(card);
         return frame;
     }
@@ -93,7 +93,7 @@ class Filling {
         Stack rest{card.continued};
         rest.insert(rest.end(), end, card.content.end());
         card.content.erase(end, card.content.end());
-        const Box frame = framed(card);
+        Box frame = framed(card);
         card.content = std::move(rest);
         card.anchors.clear();
         isContinued_ = true;
