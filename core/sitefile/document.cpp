@@ -175,7 +175,8 @@ std::optional<std::size_t> firstBadUtf8(std::string_view text) {
 tl::expected<json, SiteFileProblem> parseDocument(std::string_view text) {
     if (text.size() > siteFileSizeLimit)
         return tl::unexpected(
-            whole("sitefile.too-large", {static_cast<std::int64_t>(siteFileSizeLimit / (std::size_t{1024} * 1024))}));
+            whole("sitefile.too-large",
+                  {static_cast<std::int64_t>(siteFileSizeLimit / (std::size_t{1024} * 1024))}));
     if (const auto bad = firstBadUtf8(text); bad && !isCutCharacter(text.substr(*bad))) {
         const Position position = positionOf(text, *bad);
         return tl::unexpected(whole("sitefile.not-utf8", {position.line, position.column}));
