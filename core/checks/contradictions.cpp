@@ -41,6 +41,7 @@ Finding checkDeviceRating(const CircuitContext& context) {
         sheet.formula("I_r ≤ I_n");
         sheet.show([&] { return recordedTerm("I_r", device.thermalSetting, units::ampere); });
         sheet.compareRatings(Relation::AtMost, "I_r", *setting, *rated, units::ampere);
+        sheet.phrase(Verdict::Holds, "check.device-rating.set-within");
         sheet.phrase(Verdict::Fails, "check.device-rating.setting");
         return sheet.conclude(measure(*setting, units::ampere), measure(*rated, units::ampere));
     }

@@ -72,6 +72,27 @@ std::optional<Resistance> residualLimit(const CircuitContext& context, Time time
     return limit;
 }
 
+/// Z_max by the tables; of an adjustable breaker by the current at which its settings promise to act in time.
+std::optional<Sourced<Resistance>> permittedLoop(const CircuitContext& context, const DeviceFamily& family,
+                                                 Current rated, Time time, Worksheet& sheet) {
+    const Voltage lineToEarth = nominalVoltage(context);
+    if (!family.adjustable) {
+        auto permitted = context.tables.permittedLoop(context.rules, lineToEarth, family, rated, time);
+        if (!permitted) sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+        return permitted;
+    }
+    const auto times = overcurrentTimes(context, context.circuit.device, family, rated);
+    const auto operates =
+        times ? physics::currentForTime(times->value, time).operates : physics::CurrentEdge{};
+    if (!operates.isLimited()) {
+        sheet.lacks(context.circuit, "device.instantaneousSetting_A");
+        return std::nullopt;
+    }
+    sheet.show([&] { return tableTerm("I_a", operates.current, units::ampere, times->source); });
+    return Sourced<Resistance>{
+        physics::permittedLoop(lineToEarth, context.rules.voltageFactorMin, operates.current), times->source};
+}
+
 struct LoopRow {
     std::string_view symbol;
     Figure<Resistance> result;
@@ -107,12 +128,8 @@ Finding checkLoop(const CircuitContext& context) {
     const auto time = requiredTime(context, rated, sheet);
     if (!reading || !rated || !family || !time) return sheet.conclude();
 
-    const auto permitted =
-        context.tables.permittedLoop(rules, nominalVoltage(context), *family, *rated, *time);
-    if (!permitted) {
-        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
-        return sheet.conclude();
-    }
+    const auto permitted = permittedLoop(context, *family, *rated, *time, sheet);
+    if (!permitted) return sheet.conclude();
     sheet.show([&] { return tableTerm("Z_max", permitted->value, units::ohm, permitted->source); });
     const auto row = rowThatDecides(context, *reading, permitted->value, sheet);
     if (!row) return sheet.conclude();

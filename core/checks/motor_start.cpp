@@ -13,6 +13,31 @@ bool startsAnything(const CircuitContext& context) {
     return false;
 }
 
+/// The band in which the device operates at once, in multiples of I_n. A start outlasts every short-time
+/// delay, so that of an adjustable breaker the lower of both settings counts (IEC 60947-2).
+std::optional<InstantaneousBand> bandAtStart(const CircuitContext& context, const DeviceFamily& family,
+                                             Current rated, Worksheet& sheet) {
+    const Device& device = context.circuit.device;
+    if (!family.adjustable) {
+        auto band = context.tables.instantaneousBand(family, rated);
+        if (!band) sheet.unpublished(context.circuit, "device.ratedCurrent_A");
+        return band;
+    }
+    const auto [spreads, source] = context.tables.breakerSpreads(rated);
+    const auto multiples = [&, &spreads = spreads, &source = source](Current setting,
+                                                                     const physics::Spread& spread) {
+        return InstantaneousBand{setting / rated * spread.low, setting / rated * spread.high, source};
+    };
+    if (const auto shortTime = usable(device.shortTimeSetting)) {
+        sheet.show([&] { return recordedTerm("I_sd", device.shortTimeSetting, units::ampere); });
+        return multiples(*shortTime, spreads.shortTimeCurrent);
+    }
+    const auto atOnce =
+        sheet.exact("I_i", context.circuit, device.instantaneousSetting, "device.instantaneousSetting_A");
+    if (!atOnce) return std::nullopt;
+    return multiples(*atOnce, spreads.instantaneous);
+}
+
 } // namespace
 
 /// The starting current against the band in which a breaker operates at once (IEC 60898-1, table 2). Below
@@ -28,11 +53,8 @@ Finding checkMotorStart(const CircuitContext& context) {
         return sheet.doesNotApply("check.motor-start.fuse");
     const auto start = largestStart(context, context, sheet);
     if (!rated || !family || !start) return sheet.conclude();
-    const auto band = context.tables.instantaneousBand(*family, *rated);
-    if (!band) {
-        sheet.unpublished(context.circuit, "device.ratedCurrent_A");
-        return sheet.conclude();
-    }
+    const auto band = bandAtStart(context, *family, *rated, sheet);
+    if (!band) return sheet.conclude();
     const Current holdsTo = *rated * band->above, operatesFrom = *rated * band->upTo;
     sheet.show([&] { return tableTerm("m", band->above, units::ratio, band->source); });
     sheet.show([&] {

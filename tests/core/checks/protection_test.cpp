@@ -131,6 +131,19 @@ TEST(MotorStart, RidesBelowTheInstantaneousBand) {
     EXPECT_EQ(fixture.find("motor-start").verdict, Verdict::DoesNotApply);
 }
 
+TEST(MotorStart, AnAdjustableBreakerIsHeldAgainstItsSettings) {
+    Fixture fixture;
+    Device& device = fixture.circuit().device;
+    device = {"60947-2", typed(amperes(100)), typed(kiloamperes(36))};
+    Equipment& motor = fixture.addEquipment("Press", watts(9200)); // 40 A at 230 V
+    motor.startMultiple = typed(6.0);
+    EXPECT_EQ(test::missingFields(fixture.find("motor-start")), "device.instantaneousSetting_A");
+    device.instantaneousSetting = typed(amperes(500));
+    EXPECT_EQ(fixture.find("motor-start").verdict, Verdict::Holds) << "240 A of at least 400 A";
+    device.shortTimeSetting = typed(amperes(200));
+    EXPECT_EQ(fixture.find("motor-start").verdict, Verdict::Fails) << "which the short-time release ends";
+}
+
 TEST(MotorStart, KeepsTheBoundOfACurrent) {
     Fixture fixture; // type B, 20 A: 60 A to 100 A
     Equipment& saw = fixture.addEquipment("saw", {});

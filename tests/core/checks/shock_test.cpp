@@ -116,6 +116,22 @@ double valueOf(const Finding& finding, std::string_view symbol) {
     return term == finding.working->terms.end() ? std::nan("") : term->value.value;
 }
 
+// An instantaneous release set to 800 A is sure to act at 1.2 times that (IEC 60947-2, 8.3.3.1.2).
+TEST(Loop, AnAdjustableBreakerIsHeldAgainstItsSettings) {
+    Fixture fixture;
+    Device& device = fixture.circuit().device;
+    device = {"60947-2", typed(amperes(160)), typed(kiloamperes(36))};
+    EXPECT_EQ(test::missingFields(fixture.find("loop")), "device.instantaneousSetting_A");
+    device.instantaneousSetting = typed(amperes(800));
+    fixture.reading().loopImpedance = read(ohms(0.1));
+    const Finding within = fixture.find("loop");
+    EXPECT_EQ(within.verdict, Verdict::Holds) << testing::PrintToString(within);
+    EXPECT_NEAR(valueOf(within, "I_a"), 960, 1e-6);
+    EXPECT_NEAR(valueOf(within, "Z_max"), fixture.ruleSet.voltageFactorMin * 230 / 960, 1e-9);
+    fixture.reading().loopImpedance = read(ohms(0.3));
+    EXPECT_EQ(fixture.find("loop").verdict, Verdict::Fails);
+}
+
 /// The time found for a loop through which the current `fault` flows (c_min U_0 / Z_s).
 Finding timeAt(Fixture& fixture, double fault) {
     fixture.reading().loopImpedance = read(ohms(0.95 * 230 / fault));
