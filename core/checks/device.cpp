@@ -53,6 +53,11 @@ physics::BreakerSettings settingsOf(const Device& device, Current rated) {
 
 } // namespace
 
+InstantaneousBand setBand(Current setting, Current rated, const physics::Spread& spread,
+                          const Source& source) {
+    return {setting / rated * spread.low, setting / rated * spread.high, source};
+}
+
 OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,
                                   Current rated) {
     if (!family.adjustable) return {OvercurrentTimes(), visit.tables.deviceTimes(family, rated)};

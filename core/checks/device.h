@@ -21,6 +21,10 @@ const DeviceFamily* deviceFamily(const CircuitRecords& circuit, Worksheet& sheet
 /// Times of a device; nullptr where nothing is promised.
 using OvercurrentTimes = std::shared_ptr<const Sourced<physics::DeviceTimes>>;
 
+/// Where a release acts that is set to `setting`, in multiples of `rated`.
+InstantaneousBand setBand(Current setting, Current rated, const physics::Spread& spread,
+                          const Source& source);
+
 /// When the device operates: an adjustable breaker by its settings, any other by what is published about its
 /// family; that belongs to the tables, and nothing is allocated.
 OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,

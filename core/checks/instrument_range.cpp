@@ -3,6 +3,8 @@
 
 #include "core/checks/worksheet.h"
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 

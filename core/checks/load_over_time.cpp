@@ -166,10 +166,6 @@ struct QuickReleases {
     std::optional<InstantaneousBand> shortTime;
 };
 
-InstantaneousBand bandOf(Ratio setting, const physics::Spread& spread, const Source& source) {
-    return {setting * spread.low, setting * spread.high, source};
-}
-
 /// Those of an adjustable breaker lie about its settings (IEC 60947-2). One that nobody recorded may be set
 /// anywhere above the overload release, so nothing keeps it from operating there, and nothing makes it.
 QuickReleases adjusted(const VisitContext& visit, const Device& device, Current rated) {
@@ -177,13 +173,13 @@ QuickReleases adjusted(const VisitContext& visit, const Device& device, Current 
     const InstantaneousBand anywhere{1, std::numeric_limits<double>::infinity(), source};
     QuickReleases releases;
     if (const auto setting = usable(device.instantaneousSetting)) {
-        releases.instantaneous = bandOf(*setting / rated, spreads.instantaneous, source);
+        releases.instantaneous = setBand(*setting, rated, spreads.instantaneous, source);
         releases.instantaneous->within = spreads.instantaneousTime;
     } else if (device.instantaneousSetting.state != EntryState::NotApplicable) {
         releases.instantaneous = anywhere;
     }
     if (const auto setting = usable(device.shortTimeSetting)) {
-        releases.shortTime = bandOf(*setting / rated, spreads.shortTimeCurrent, source);
+        releases.shortTime = setBand(*setting, rated, spreads.shortTimeCurrent, source);
         const auto delay = device.shortTimeDelay.exact();
         if (delay) {
             releases.shortTime->notBefore = *delay * spreads.shortTimeDelay.low;

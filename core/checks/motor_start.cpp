@@ -24,18 +24,14 @@ std::optional<InstantaneousBand> bandAtStart(const CircuitContext& context, cons
         return band;
     }
     const auto [spreads, source] = context.tables.breakerSpreads(rated);
-    const auto multiples = [&, &spreads = spreads, &source = source](Current setting,
-                                                                     const physics::Spread& spread) {
-        return InstantaneousBand{setting / rated * spread.low, setting / rated * spread.high, source};
-    };
     if (const auto shortTime = usable(device.shortTimeSetting)) {
         sheet.show([&] { return recordedTerm("I_sd", device.shortTimeSetting, units::ampere); });
-        return multiples(*shortTime, spreads.shortTimeCurrent);
+        return setBand(*shortTime, rated, spreads.shortTimeCurrent, source);
     }
     const auto atOnce =
         sheet.exact("I_i", context.circuit, device.instantaneousSetting, "device.instantaneousSetting_A");
     if (!atOnce) return std::nullopt;
-    return multiples(*atOnce, spreads.instantaneous);
+    return setBand(*atOnce, rated, spreads.instantaneous, source);
 }
 
 } // namespace

@@ -228,6 +228,18 @@ void readBreakingCapacities(DeviceTables& tables) {
     });
 }
 
+/// Calls `action` with each family that the row's standard and type of energy are those of.
+template <class Action>
+void forFamiliesOfEnergy(DeviceTables& tables, const csv::Row& row, Action&& action) {
+    const auto standard = row.text("standard"), type = row.text("type");
+    forFamilies(
+        tables,
+        [&](const DeviceFamily& family) {
+            return family.energyStandard == standard && family.tripType == type;
+        },
+        [&](DeviceData& data, const DeviceFamily&) { action(data); });
+}
+
 void readEnergies(DeviceTables& tables) {
     constexpr std::array columns{"standard",    "type",       "energy_limiting_class",
                                  "In_over_A",   "In_upto_A",  "Icn_A",
@@ -240,13 +252,7 @@ void readEnergies(DeviceTables& tables) {
         energy.capacity = amperes(row.number("Icn_A"));
         energy.energy = JouleIntegral(row.number("I2t_max_A2s"));
         energy.source = csv::sourceOf(row, "confidence");
-        const auto standard = row.text("standard"), type = row.text("type");
-        forFamilies(
-            tables,
-            [&](const DeviceFamily& family) {
-                return family.energyStandard == standard && family.tripType == type;
-            },
-            [&](DeviceData& data, const DeviceFamily&) { data.energies.push_back(energy); });
+        forFamiliesOfEnergy(tables, row, [&](DeviceData& data) { data.energies.push_back(energy); });
     });
 }
 
@@ -260,13 +266,7 @@ void readLeastProtective(DeviceTables& tables) {
         least.prospective = amperes(row.number("prospective_upto_A"));
         least.size = squareMillimetres(row.number("size_mm2"));
         least.source = csv::sourceOf(row, "confidence");
-        const auto standard = row.text("standard"), type = row.text("type");
-        forFamilies(
-            tables,
-            [&](const DeviceFamily& family) {
-                return family.energyStandard == standard && family.tripType == type;
-            },
-            [&](DeviceData& data, const DeviceFamily&) { data.leastProtective.push_back(least); });
+        forFamiliesOfEnergy(tables, row, [&](DeviceData& data) { data.leastProtective.push_back(least); });
     });
 }
 
