@@ -77,13 +77,12 @@ struct Conductor {
     EndedBy endedBy;
 };
 
-/// c_max U_0 / Z.
-std::optional<Figure<Current>> mostThrough(const VisitContext& visit, const Entry<Resistance>& loop) {
+/// The most through a loop that was read, if it can be reckoned with.
+std::optional<Figure<Current>> throughRead(const VisitContext& visit, const Entry<Resistance>& loop) {
     const auto impedance = usable(loop);
     if (!impedance) return std::nullopt;
-    return Figure<Current>{
-        physics::prospectiveCurrent(nominalVoltage(visit), visit.rules.voltageFactorMax, *impedance),
-        Bound::Exact, -1, &visit.uncertainties[static_cast<std::size_t>(Measurand::Loop)]};
+    const Uncertainty& uncertainty = visit.uncertainties[static_cast<std::size_t>(Measurand::Loop)];
+    return mostThrough(visit, {*impedance, Bound::Exact, -1, &uncertainty});
 }
 
 /// The largest current that a fault at the circuit's start drives through the conductor; for want of a
@@ -92,7 +91,7 @@ std::optional<Figure<Current>> currentAtStart(const CircuitContext& context, Con
     const BoardReading* board = context.boardReading;
     Worksheet aside(phrasing<"adiabatic-line">, context, {RecordKind::Circuit, context.circuit.id});
     if (role != ConductorRole::Line) {
-        const auto toEarth = board ? mostThrough(context, board->loopImpedance) : std::nullopt;
+        const auto toEarth = board ? throughRead(context, board->loopImpedance) : std::nullopt;
         return toEarth ? toEarth : prospectiveCurrent(context, aside);
     }
     const CircuitReading* own = context.reading;
@@ -101,7 +100,7 @@ std::optional<Figure<Current>> currentAtStart(const CircuitContext& context, Con
                                &context.uncertainties[static_cast<std::size_t>(Measurand::Loop)]};
     const bool isThreePhase = context.circuit.phases == Phases::Three;
     const auto toNeutral =
-        board && !isThreePhase ? mostThrough(context, board->neutralLoopImpedance) : std::nullopt;
+        board && !isThreePhase ? throughRead(context, board->neutralLoopImpedance) : std::nullopt;
     return toNeutral ? toNeutral : prospectiveCurrent(context, aside);
 }
 

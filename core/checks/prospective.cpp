@@ -49,15 +49,14 @@ std::optional<Figure<Q>> readAt(const Record& record, Entry<Q> Record::*member, 
     return sheet.figure(symbol, &record, member, field);
 }
 
-/// c_max U_0 / Z.
+/// What flows through a loop that was read, shown under `symbol`.
 std::optional<Figure<Current>> throughLoop(const VisitContext& visit,
                                            const std::optional<Figure<Resistance>>& loop,
                                            std::string_view symbol, std::string_view note, Worksheet& sheet) {
     if (!loop) return std::nullopt;
-    const Current current =
-        physics::prospectiveCurrent(nominalVoltage(visit), visit.rules.voltageFactorMax, loop->value);
-    sheet.show([&] { return computedTerm(symbol, current, units::kiloampere, {note, {}}); });
-    return falling(current, *loop);
+    const Figure<Current> most = mostThrough(visit, *loop);
+    sheet.show([&] { return computedTerm(symbol, most.value, units::kiloampere, {note, {}}); });
+    return most;
 }
 
 /// Between three phases, where only the current of one was found.
@@ -126,7 +125,9 @@ std::optional<Figure<Current>> atPlace(const BoardContext& context, const Record
     return found;
 }
 
-/// What is left of the supply's current at the board. A circuit whose wiring is not known takes nothing off.
+/// What is left of the supply's current at the board. Lengths are paced or taken off drawings, and conductors
+/// may be better than their standard asks, so that only the share of their resistance counts that is sure to
+/// be there. A circuit whose wiring is not known takes nothing off.
 Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>& atSupply,
                               std::string_view symbol, Worksheet& sheet) {
     Resistance run;
@@ -140,8 +141,13 @@ Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>
             });
         }
     if (run == Resistance()) return atSupply;
+    const auto& doubt = context.tables.band(Band::ContinuityShare);
+    sheet.show([&] {
+        return tableTerm("Δ", doubt.value, units::percent, doubt.source, {"check.note.doubtful-share", {}});
+    });
     const Figure<Current> left{physics::mostFaultCurrentDownstream(atSupply.value, nominalVoltage(context),
-                                                                   context.rules.voltageFactorMax, run),
+                                                                   context.rules.voltageFactorMax,
+                                                                   run * (1 - doubt.value)),
                                atSupply.bound, -1, atSupply.uncertainty};
     sheet.show([&] {
         return computedTerm(symbol, left.value, units::kiloampere, {"check.note.behind-feeders", {}});
@@ -150,6 +156,11 @@ Figure<Current> behindFeeders(const BoardContext& context, const Figure<Current>
 }
 
 } // namespace
+
+Figure<Current> mostThrough(const VisitContext& visit, const Figure<Resistance>& loop) {
+    return falling(
+        physics::prospectiveCurrent(nominalVoltage(visit), visit.rules.voltageFactorMax, loop.value), loop);
+}
 
 std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit) {
     const Wiring& wiring = circuit.wiring;

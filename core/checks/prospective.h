@@ -15,6 +15,9 @@ std::optional<Figure<Current>> prospectiveCurrent(const BoardContext& context, W
                                                   std::string_view symbol = "I_pf",
                                                   std::optional<Current> limit = {});
 
+/// c_max U_0 / Z: the most that flows through a loop.
+Figure<Current> mostThrough(const VisitContext& visit, const Figure<Resistance>& loop);
+
 /// The line conductors of one circuit from end to end at 20 degC, those in parallel together; nothing where
 /// what they are made of is not known.
 std::optional<Resistance> lineResistance(const ReferenceTables& tables, const Circuit& circuit);

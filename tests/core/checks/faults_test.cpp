@@ -73,14 +73,16 @@ TEST(BreakingCapacity, TheSupplysCurrentIsOnlyAnUpperBoundFurtherIn) {
     EXPECT_EQ(finding.missing.front().kind, RecordKind::BoardReading);
 }
 
-// 16 mm2 of copper, 1.15 mohm/m at 20 degC (IEC 60228, table 2, class 2), behind a supply of 253 V / 9 kA.
+// 16 mm2 of copper, 1.15 mohm/m at 20 degC (IEC 60228, table 2, class 2), behind a supply of 253 V / 9 kA. A
+// length that was paced may be less by 30 % (our own choice, judgement_bands.csv).
 TEST(BreakingCapacity, TheWiringUpToABoardTakesOffWhatItsLineConductorsMust) {
     Fixture fixture;
     Circuit& feeder = fixture.nest();
+    feeder.wiring.length = typed(metres(60));
     fixture.boardReading().prospectiveFaultCurrent = {};
     fixture.boardReading().loopImpedance = {};
     fixture.supplyReading().prospectiveFaultCurrent = read(kiloamperes(9), 1);
-    const double driving = 230 * fixture.ruleSet.voltageFactorMax, run = 0.00115 * 30;
+    const double driving = 230 * fixture.ruleSet.voltageFactorMax, run = 0.7 * 0.00115 * 60;
     const auto left = [&](double resistance) {
         return driving / std::hypot(driving / 9000, resistance) / 1000;
     };
@@ -90,7 +92,7 @@ TEST(BreakingCapacity, TheWiringUpToABoardTakesOffWhatItsLineConductorsMust) {
     feeder.wiring.parallelConductors = typed(2.0);
     EXPECT_NEAR(fixture.find("breaking-capacity").result->value, left(run / 2), 1e-9);
     EXPECT_EQ(fixture.find("breaking-capacity").verdict, Verdict::CannotTell)
-        << "7.6 kA and less; 6 kA breaker";
+        << "6.8 kA and less; 6 kA breaker";
 }
 
 // 253 V through 0.5 ohm are 506 A, through 0.2 ohm 1265 A; with a protective conductor of its own the loop to
