@@ -122,7 +122,7 @@ bool breaksWhatFlows(const CircuitContext& context, Current fault, Worksheet& sh
 bool overloadProtects(const CircuitContext& context, Current rated, Current fault, Worksheet& sheet) {
     if (context.family->adjustable) return false;
     Worksheet aside(phrasing<"adiabatic-line">, context, {RecordKind::Circuit, context.circuit.id});
-    const auto capacity = wiringCapacity(context, context, aside);
+    const auto capacity = protectedCapacity(context, context, aside);
     if (!capacity || rated * legShare(context.rules, context.circuit) > *capacity) return false;
     if (!breaksWhatFlows(context, fault, sheet)) return false;
     sheet.show([&] {

@@ -111,6 +111,10 @@ std::optional<Current> tabulated(const VisitContext& visit, const Circuit& circu
     return capacity->value;
 }
 
+std::optional<Sourced<Ratio>> buriedOverloadFactor(const VisitContext& visit, const Circuit& circuit) {
+    return visit.tables.buriedOverloadFactor(visit.rules.capacityStandard, circuit.wiring.method);
+}
+
 } // namespace
 
 std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRecords& records,
@@ -127,6 +131,23 @@ std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRe
         physics::correctedCapacity(*table, {*ambient, *grouping, *soil, *insulated}, *parallel);
     sheet.show([&] { return computedTerm("I_z", capacity, units::ampere); });
     return capacity;
+}
+
+bool isLoweredForOverload(const VisitContext& visit, const Circuit& circuit) {
+    return buriedOverloadFactor(visit, circuit).has_value();
+}
+
+std::optional<Current> protectedCapacity(const VisitContext& visit, const CircuitRecords& records,
+                                         Worksheet& sheet) {
+    const auto capacity = wiringCapacity(visit, records, sheet);
+    const auto buried = buriedOverloadFactor(visit, records.circuit);
+    if (!capacity || !buried) return capacity;
+    const Current lowered = *capacity * buried->value;
+    sheet.show([&] { return tableTerm("C_c", buried->value, units::ratio, buried->source); });
+    sheet.show([&] {
+        return computedTerm("C_c I_z", lowered, units::ampere, {"check.note.buried-overload", {}});
+    });
+    return lowered;
 }
 
 std::optional<Ratio> parallelConductors(const Circuit& circuit, Worksheet& sheet) {

@@ -12,6 +12,13 @@ namespace loopwright {
 std::optional<Current> wiringCapacity(const VisitContext& visit, const CircuitRecords& circuit,
                                       Worksheet& sheet);
 
+/// Whether the rule set lowers I_z by C_c where protection against overload is held against it (BS 7671,
+/// appendix 4, 5.1: of buried cables).
+bool isLoweredForOverload(const VisitContext& visit, const Circuit& circuit);
+/// I_z, or C_c I_z where isLoweredForOverload(). Shown with its terms.
+std::optional<Current> protectedCapacity(const VisitContext& visit, const CircuitRecords& circuit,
+                                         Worksheet& sheet);
+
 /// Conductors in parallel a phase: one where nobody recorded it. Nothing where what is recorded cannot be
 /// used.
 std::optional<Ratio> parallelConductors(const Circuit& circuit, Worksheet& sheet);

@@ -56,14 +56,19 @@ void showHeat(const VisitContext& visit, const Circuit& circuit, const overload:
     ageing("v_most", heat.mostAgeing, "check.note.ageing-most");
 }
 
+bool hasRests(const CircuitContext& context) {
+    return std::ranges::any_of(context.equipment, [](const Equipment* piece) {
+        return usable(piece->onTime) && usable(piece->offTime);
+    });
+}
+
 /// Whether the load runs without rests and within its device's rating, so that nothing need be laid out over
 /// time.
 bool isPlain(const CircuitContext& context, Current load) {
+    if (hasRests(context)) return false;
     Worksheet scratch(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
     const auto rated = overloadRating(context, scratch);
-    return (!rated || load <= *rated) && std::ranges::none_of(context.equipment, [](const Equipment* piece) {
-               return usable(piece->onTime) && usable(piece->offTime);
-           });
+    return !rated || load <= *rated;
 }
 
 Measure warm(Temperature temperature) {
@@ -129,6 +134,11 @@ Finding checkConductorHeat(const CircuitContext& context) {
     const auto current = loadCurrent(context, context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
     if (!current || !capacity) return sheet.conclude();
+    // With rests in between equipment may draw more than the wiring carries for ever.
+    if (!hasRests(context))
+        if (auto doubt =
+                doubtLoad(context, context, legShare(context.rules, context.circuit), *capacity, sheet))
+            return std::move(*doubt);
     if (!sheet.isFull() && isPlain(context, current->value)) {
         const auto conductor = conductorOf(context, *capacity, false, sheet);
         if (!conductor) return sheet.conclude();

@@ -64,11 +64,11 @@ std::optional<Figure<Current>> operatingCurrent(const CircuitContext& context, c
 Finding checkConventional(const CircuitContext& context) {
     Worksheet sheet(phrasing<"conventional">, context, {RecordKind::Circuit, context.circuit.id});
     if (context.circuit.topology == Topology::Ring) return sheet.doesNotApply("check.conventional.ring");
-    sheet.formula("I_2 ≤ 1.45 I_z");
+    sheet.formula(isLoweredForOverload(context, context.circuit) ? "I_2 ≤ 1.45 C_c I_z" : "I_2 ≤ 1.45 I_z");
     sheet.clause("conventional");
     const auto rated = ratedCurrent(context, sheet);
     const DeviceFamily* family = deviceFamily(context, sheet);
-    const auto capacity = wiringCapacity(context, context, sheet);
+    const auto capacity = protectedCapacity(context, context, sheet);
     const auto operating = rated && family ? operatingCurrent(context, *family, *rated, sheet) : std::nullopt;
     if (!operating || !capacity) return sheet.conclude();
 

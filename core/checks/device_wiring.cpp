@@ -52,10 +52,10 @@ Finding ringAllowance(const CircuitContext& context, Current rated, Current capa
 /// to (note 1 there).
 Finding checkDeviceWiring(const CircuitContext& context) {
     Worksheet sheet(phrasing<"device-wiring">, context, {RecordKind::Circuit, context.circuit.id});
-    sheet.formula("I_n ≤ I_z");
+    sheet.formula(isLoweredForOverload(context, context.circuit) ? "I_n ≤ C_c I_z" : "I_n ≤ I_z");
     sheet.clause("overload");
     const auto rated = overloadRating(context, sheet);
-    const auto capacity = wiringCapacity(context, context, sheet);
+    const auto capacity = protectedCapacity(context, context, sheet);
     if (!rated || !capacity) return sheet.conclude();
     if (context.circuit.topology == Topology::Ring) return ringAllowance(context, *rated, *capacity, sheet);
 

@@ -133,7 +133,9 @@ Finding checkDrop(const CircuitContext& context) {
         else
             isWhole = false;
     };
-    add(dropAlong(context, context, loadCurrent(context, context, sheet), sheet));
+    const auto load = loadCurrent(context, context, sheet);
+    const auto own = dropAlong(context, context, load, sheet);
+    add(own);
     for (const Feeder& feeder : context.feeders)
         add(dropAlong(context, feeder, feederLoad(context, feeder, sheet), sheet));
     if (!isWhole) return sheet.conclude();
@@ -142,6 +144,10 @@ Finding checkDrop(const CircuitContext& context) {
                         context.rules.sourceOf(isLighting ? "dropLighting" : "dropOther"));
     });
     sheet.compare(Relation::AtMost, "ΔU", total, Figure<Ratio>{limit}, units::percent);
+    if (own->value > 0) {
+        const Current bearable = load->value * ((limit - (total.value - own->value)) / own->value);
+        if (auto doubt = doubtLoad(context, context, 1, bearable, sheet)) return std::move(*doubt);
+    }
     return sheet.conclude(measure(total, units::percent), measure(limit, units::percent));
 }
 

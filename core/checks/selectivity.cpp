@@ -89,6 +89,7 @@ std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sh
 struct LetThrough {
     Sourced<JouleIntegral> most;
     CurrentRange at;
+    bool ofItsClass = false; ///< of a breaker whose energy limiting class is taken to be 3
 };
 
 /// The class of a breaker counts where it operates at once.
@@ -97,7 +98,7 @@ std::optional<LetThrough> breakerLetThrough(const VisitContext& visit, const Kno
     if (!own.breakingCapacity || !band) return std::nullopt;
     const auto energy = visit.tables.letThrough(*own.family, own.rated, *own.breakingCapacity);
     if (!energy) return std::nullopt;
-    return LetThrough{*energy, {own.rated * band->upTo, *own.breakingCapacity}};
+    return LetThrough{*energy, {own.rated * band->upTo, *own.breakingCapacity}, true};
 }
 
 /// Whatever a fuse can break counts, from where it lets through less than `least`. Two gG fuses in the ratio
@@ -135,8 +136,11 @@ std::optional<CurrentRange> byEnergy(const VisitContext& visit, const Known& ups
                          {"check.note.least-to-melt", {}});
     });
     sheet.show([&] {
-        return tableTerm("I^{2}t", energy->most.value, units::ampereSquaredSecond, energy->most.source,
-                         {"check.note.most-let-through", {}});
+        const auto& [value, source] = energy->most;
+        return energy->ofItsClass ? assumedTerm("I^{2}t", value, units::ampereSquaredSecond,
+                                                {"check.note.let-through", {}}, source)
+                                  : tableTerm("I^{2}t", value, units::ampereSquaredSecond, source,
+                                              {"check.note.most-let-through", {}});
     });
     return energy->at;
 }

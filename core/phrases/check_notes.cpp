@@ -180,6 +180,10 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "conductors in parallel are grouped with each other"), ""},
     Phrase{"check.note.reference-soil",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded: the soil that the tables are made for"), ""},
+    Phrase{
+        "check.note.buried-overload",
+        LOOPWRIGHT_PHRASE("Phrases", "of a buried cable’s capacity, what protection against overload counts"),
+        ""},
     Phrase{"check.note.neutral-as-line",
            LOOPWRIGHT_PHRASE("Phrases", "what the feeder’s neutral may carry, taken as large as its lines"),
            ""},

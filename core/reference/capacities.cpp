@@ -90,6 +90,7 @@ constexpr std::string_view groundPvc = "ground pvc-70", groundXlpe = "ground xlp
 constexpr std::string_view bunched = "bunched", inDucts = "in ducts", buried = "buried";
 constexpr std::string_view soilOfDucts = "soil of ducts", soilOfCables = "soil of cables";
 constexpr std::string_view insulated = "insulated", rewirable = "rewirable";
+constexpr std::string_view buriedOverload = "buried overload";
 /// Cables that touch: nothing is recorded about their distance, and touching is the worst.
 constexpr std::array factorNames{
     NamedFactor{"ambient_air", "", "PVC 70", airPvc},
@@ -104,13 +105,14 @@ constexpr std::array factorNames{
     NamedFactor{"soil_resistivity", "IEC 60364-5-52:2009", "direct buried cables", soilOfCables},
     NamedFactor{"thermal_insulation", "BS 7671:2008 onward", "cable totally surrounded", insulated},
     NamedFactor{"semi_enclosed_fuse", "BS 7671", "", rewirable},
+    NamedFactor{"buried_cc", "", "cable direct in ground or in duct in ground", buriedOverload},
 };
 
-/// Ambient factors are kept by standard, because standards differ; the others have one table each. Put
+/// Some factors are kept by standard, because standards differ; the others have one table each. Put
 /// together in place, since every circuit asks.
-class AmbientKind {
+class KindByStandard {
   public:
-    AmbientKind(std::string_view standard, std::string_view kind)
+    KindByStandard(std::string_view standard, std::string_view kind)
       : end_(fmt::format_to_n(text_.begin(), text_.size(), "{} {}", standard, kind).out) {}
     std::string_view view() const { return {text_.begin(), end_}; }
 
@@ -128,7 +130,7 @@ void readFactors(CapacityTables& tables) {
             if (name.type != row.text("factor_type") || !row.text("case").starts_with(name.words)) continue;
             if (!name.standard.empty() && name.standard != standard) continue;
             tables.factors.push_back(
-                {std::string(name.standard.empty() ? AmbientKind(standard, name.kind).view() : name.kind),
+                {std::string(name.standard.empty() ? KindByStandard(standard, name.kind).view() : name.kind),
                  row.optionalNumber("parameter").value_or(0), row.number("factor"),
                  csv::sourceOf(row, "basis", fmt::format("{}, table {}", standard, row.text("table")))});
         }
@@ -188,7 +190,7 @@ std::optional<Sourced<Ratio>> ReferenceTables::ambientFactor(std::string_view st
                                                              Temperature ambient, bool inGround) const {
     const bool pvc = insulation == Insulation::Pvc70;
     const std::string_view kind = inGround ? (pvc ? groundPvc : groundXlpe) : (pvc ? airPvc : airXlpe);
-    return sourced(factorUpTo(tables_->capacities, AmbientKind(standard, kind).view(), ambient.base()));
+    return sourced(factorUpTo(tables_->capacities, KindByStandard(standard, kind).view(), ambient.base()));
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::groupingFactor(InstallationMethod method, int circuits) const {
@@ -217,6 +219,12 @@ std::optional<Sourced<ThermalResistivity>> ReferenceTables::referenceSoil(Instal
 std::optional<Sourced<Ratio>> ReferenceTables::insulatedFactor(Length length) const {
     const auto* row = factorUpTo(tables_->capacities, insulated, in(length, units::millimetre));
     return sourced(row ? row : lastFactor(tables_->capacities, insulated));
+}
+
+std::optional<Sourced<Ratio>> ReferenceTables::buriedOverloadFactor(std::string_view standard,
+                                                                    InstallationMethod method) const {
+    if (soilOf(method).empty()) return std::nullopt;
+    return sourced(factorUpTo(tables_->capacities, KindByStandard(standard, buriedOverload).view(), 0));
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::rewirableFactor() const {

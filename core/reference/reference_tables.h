@@ -233,6 +233,11 @@ class ReferenceTables {
     std::optional<Sourced<Ratio>> insulatedFactor(Length length) const;
     /// For a rewirable fuse, 1.45 / 2.
     std::optional<Sourced<Ratio>> rewirableFactor() const;
+    /// By how much a standard lowers the capacity of a buried cable where it is to be protected against
+    /// overload: its tables are for ground that is cooler than what the rule for overload reckons with.
+    /// Nothing where the standard has no such factor, and for methods that are not buried.
+    std::optional<Sourced<Ratio>> buriedOverloadFactor(std::string_view standard,
+                                                       InstallationMethod method) const;
     /// Reference temperature that the capacities of this method count from.
     Temperature referenceAmbient(InstallationMethod method) const;
     /// Largest continuous conductor temperature.

@@ -73,8 +73,8 @@ tl::expected<Sourced<ResistancePerLength>, Refusal> warmRun(const Given& given, 
 
 Sum runOfDevice() {
     return {.key = "longest-run-of-device",
-            .inputs = {deviceFamily, ratedCurrent, disconnectionTime, lineToEarth, external, lineSize,
-                       protectiveSize, material, insulation},
+            .inputs = {deviceFamily, ratedCurrent, disconnectionTime, lineToEarth, voltageFactor, external,
+                       lineSize, protectiveSize, material, insulation},
             .results = {permittedResult, perLengthResult, leftForRun, longest},
             .example = "device=60898-B ratedCurrent_A=32 time_s=0.4 externalLoop_ohm=0.35 lineSize_mm2=4 "
                        "protectiveSize_mm2=1.5",

@@ -86,7 +86,7 @@ Sum loopFromSegments() {
 
 Sum permittedLoopOfDevice() {
     return {.key = "permitted-loop-of-device",
-            .inputs = {deviceFamily, ratedCurrent, disconnectionTime, lineToEarth},
+            .inputs = {deviceFamily, ratedCurrent, disconnectionTime, lineToEarth, voltageFactor},
             .results = {operatingResult, permittedResult},
             .example = "device=60898-B ratedCurrent_A=32 time_s=0.4",
             .work = [](const Given& given, const SumContext& context) -> Outcome {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sums/shared_inputs.h"
 
+#include "core/physics/loop.h"
+
 #include <algorithm>
 
 namespace loopwright::sums {
@@ -29,8 +31,15 @@ tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, con
     const DeviceFamily& family = **made;
     const Current rated = given[ratedCurrent];
     const Time time = given[disconnectionTime];
-    auto published = context.tables.permittedLoop(context.rules, given[lineToEarth], family, rated, time);
-    if (published) return std::move(*published);
+    const bool isOwnFactor = given[voltageFactor] != context.rules.voltageFactorMin;
+    if (!isOwnFactor) {
+        auto published = context.tables.permittedLoop(context.rules, given[lineToEarth], family, rated, time);
+        if (published) return std::move(*published);
+    } else if (const auto operating = context.tables.operatingCurrent(family, rated, time)) {
+        return Sourced<Resistance>{
+            physics::permittedLoop(given[lineToEarth], given[voltageFactor], operating->value),
+            operating->source};
+    }
     return tl::unexpected(
         Refusal{std::string(ratedCurrent.key),
                 {"sum.device-not-published",

@@ -57,8 +57,9 @@ Source ruleSource(const SumContext& context, std::string_view purpose);
 /// rating, or where the tables know none.
 tl::expected<const DeviceFamily*, Refusal> madeFamily(const Given& given, const SumContext& context);
 
-/// The permitted loop of a sum that asks for `deviceFamily`, `ratedCurrent`, `disconnectionTime` and
-/// `lineToEarth`.
+/// The permitted loop of a sum that asks for `deviceFamily`, `ratedCurrent`, `disconnectionTime`,
+/// `lineToEarth` and `voltageFactor`. Tables are printed for the factor of their rules; for any other the
+/// loop follows from the device's operating current.
 tl::expected<Sourced<Resistance>, Refusal> publishedLoop(const Given& given, const SumContext& context);
 
 /// A refusal where two lists that belong together item by item are not equally long.

@@ -201,7 +201,7 @@ TEST(LoadAgreement, AClampReadWhileTheEquipmentRestedSettlesNothing) {
     EXPECT_EQ(finding.verdict, Verdict::Close) << testing::PrintToString(finding);
     EXPECT_NEAR(finding.result->value, 45.65, 0.01);
     EXPECT_NEAR(finding.limit->value, 2.2, 1e-9) << "a tenth";
-    for (const char* check : {"load-device", "load-wiring", "hidden-overload"}) {
+    for (const char* check : {"load-device", "load-wiring", "hidden-overload", "conductor-heat"}) {
         const Finding doubted = fixture.find(check);
         EXPECT_EQ(doubted.verdict, Verdict::CannotTell) << testing::PrintToString(doubted);
         EXPECT_EQ(doubted.sentence.key, "check.load.measured-in-doubt") << check;
@@ -212,6 +212,19 @@ TEST(LoadAgreement, AClampReadWhileTheEquipmentRestedSettlesNothing) {
     fixture.reading().measuredLoad = read(amperes(44), 0);
     EXPECT_EQ(fixture.find("load-agreement").verdict, Verdict::Holds) << "within a tenth";
     EXPECT_EQ(fixture.find("load-device").verdict, Verdict::Fails) << "the clamp goes before";
+}
+
+// 45.65 A over 30 m drop 6.5 % of 230 V at 11 mV/A/m (BS 7671, table 4D5, from memory); 2 A drop 0.3 %.
+TEST(LoadAgreement, ADropThatTheEquipmentWouldNotKeepToIsInDoubt) {
+    Fixture fixture = withShower();
+    fixture.wiring().length = typed(metres(30));
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    const Finding doubted = fixture.find("drop");
+    EXPECT_EQ(doubted.verdict, Verdict::CannotTell) << testing::PrintToString(doubted);
+    EXPECT_EQ(doubted.sentence.key, "check.load.measured-in-doubt");
+    fixture.wiring().length = typed(metres(15));
+    const Finding near = fixture.find("drop");
+    EXPECT_EQ(near.verdict, Verdict::Holds) << "3.3 % with either " << testing::PrintToString(near);
 }
 
 TEST(LoadAgreement, WhatHoldsByTheEquipmentTooHolds) {

@@ -254,6 +254,29 @@ TEST(DeviceWiring, BuriedWiringIsCorrectedForItsSoil) {
     EXPECT_FALSE(test::tables().soilFactor(InstallationMethod::C, kelvinMetresPerWatt(1)));
 }
 
+// BS 7671, appendix 4, 5.1 (from memory): C_c = 0.9 of a cable in the ground; IEC 60364-4-43 has no such
+// factor.
+TEST(DeviceWiring, SomeRulesCountLessOfABuriedCable) {
+    Fixture fixture;
+    fixture.wiring().lineSize = typed(squareMillimetres(4));
+    for (const InstallationMethod method : {InstallationMethod::D1, InstallationMethod::D2}) {
+        fixture.wiring().method = method;
+        fixture.ruleSet = test::rules("bs-7671-2018");
+        const double carries = limitOf(fixture.find("load-wiring"));
+        ASSERT_GT(carries, 0) << testing::PrintToString(fixture.find("load-wiring"));
+        const Finding finding = fixture.find("device-wiring");
+        EXPECT_NEAR(limitOf(finding), 0.9 * carries, 1e-9) << testing::PrintToString(finding);
+        EXPECT_EQ(finding.working->formula, "I_n ≤ C_c I_z");
+        EXPECT_NEAR(limitOf(fixture.find("conventional")), 1.45 * 0.9 * carries, 1e-9);
+        fixture.ruleSet = test::rules("iec-60364");
+        EXPECT_NEAR(limitOf(fixture.find("device-wiring")), limitOf(fixture.find("load-wiring")), 1e-9);
+    }
+    fixture.wiring().method = InstallationMethod::C;
+    fixture.ruleSet = test::rules("bs-7671-2018");
+    EXPECT_NEAR(limitOf(fixture.find("device-wiring")), limitOf(fixture.find("load-wiring")), 1e-9);
+    EXPECT_EQ(fixture.find("device-wiring").working->formula, "I_n ≤ I_z");
+}
+
 TEST(DeviceWiring, NamesWhatItLacks) {
     Fixture fixture;
     fixture.wiring().method = InstallationMethod::Unknown;

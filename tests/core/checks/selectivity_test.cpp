@@ -46,6 +46,8 @@ TEST(Selectivity, OfABreakerBehindALargeFuseIsProvenByEnergy) {
     const Finding finding = fixture.find("selectivity");
     EXPECT_EQ(finding.sentence.key, "check.selectivity.holds") << testing::PrintToString(finding);
     EXPECT_NEAR(provenUpTo(finding), 6, 1e-9) << "the breaker's own breaking capacity";
+    EXPECT_TRUE(finding.working->restsOnAssumption)
+        << "nobody recorded its class " << testing::PrintToString(finding);
 }
 
 // 1.6 : 1 (IEC 60269-2): 100 A above 63 A, not above 80 A.

@@ -66,6 +66,19 @@ TEST(BreakerDeratingSum, TakesTheSharesOfPlaceAndNeighbours) {
               "sum.not-published");
 }
 
+// B 32 operates at 160 A: 1.44 Ω at U_0, 1.37 Ω with c_min = 0.95 (BS 7671:2018, table 41.3), 1.29 Ω with
+// 0.9.
+TEST(PermittedLoopOfDeviceSum, TakesAVoltageFactorOfOnesOwn) {
+    const auto loop = [](std::string_view factor) {
+        return number("permitted-loop-of-device",
+                      "device=60898-B ratedCurrent_A=32 time_s=0.4" + std::string(factor),
+                      "permittedLoop_ohm");
+    };
+    EXPECT_NEAR(loop(""), 230.0 / 160, 1e-9) << "the default rule set takes U0 without a factor";
+    EXPECT_NEAR(loop(" voltageFactor=0.95"), 1.366, 5e-4);
+    EXPECT_NEAR(loop(" voltageFactor=0.9"), 1.294, 5e-4);
+}
+
 TEST(DemandSum, RefusesWhatNoTableKnows) {
     EXPECT_EQ(refusal("demand-with-allowance", "premises=household load=motors-other-than-lifts loads_A=10"),
               "sum.not-published");
