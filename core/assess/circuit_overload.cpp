@@ -31,13 +31,12 @@ std::optional<Time> longestRun(const OverloadAnswer& found) {
 /// What is asked about: the circuit's own device, or a plug fuse on it.
 struct Asked {
     const DeviceFamily& family;
-    Current rated;        ///< that the tables list the device's times by
-    const Device& device; ///< with its settings, if it has any
+    const Sourced<physics::DeviceTimes>* times; ///< nullptr where nothing is promised
     const std::string& loadName;
     OverloadAnswer found;
 };
 
-CircuitOverload pictured(const CircuitContext& context, const overload::Question& question, Asked asked) {
+CircuitOverload pictured(const overload::Question& question, Asked asked) {
     CircuitOverload result{std::move(asked.found), {}, overload::heatPicture(question)};
     overload::TimeCurrentPicture& band = result.band;
     band.device = result.heat.device = deviceWord(&asked.family).key;
@@ -46,8 +45,7 @@ CircuitOverload pictured(const CircuitContext& context, const overload::Question
     band.load = result.found.load.load.peak;
     band.onTime = longestRun(result.found);
     constexpr double drawnUpTo = 100; // multiples of the rating; farther out nothing is shown
-    if (const auto times = overcurrentTimes(context, asked.device, asked.family, asked.rated))
-        overload::addEdges(band, question, times->value, band.rated * drawnUpTo);
+    if (asked.times) overload::addEdges(band, question, asked.times->value, band.rated * drawnUpTo);
     return result;
 }
 
@@ -70,21 +68,19 @@ std::optional<CircuitOverload> ofPlugFuse(const CircuitContext& context) {
     if (!question) return std::nullopt;
     found.device = &question->device;
     found.answer = overload::answer(*question);
-    const Device fuse;
-    return pictured(context, *question,
-                    {*plugged->family, plugged->rated, fuse, plugged->equipment->name, found});
+    const auto* times = context.tables.deviceTimes(*plugged->family, plugged->rated);
+    return pictured(*question, {*plugged->family, times, plugged->equipment->name, found});
 }
 
 std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
     const auto found = overloadAnswer(context);
-    const auto listed = usable(context.circuit.device.ratedCurrent);
-    if (!found || !listed) return std::nullopt;
+    if (!found || !usable(context.circuit.device.ratedCurrent)) return std::nullopt;
     auto question =
         overloadQuestion(context, *context.family, context.circuit.device, found->rated, found->load.load);
     if (!question) return std::nullopt;
     question->conductor = found->conductor;
-    CircuitOverload result = pictured(
-        context, *question, {*context.family, *listed, context.circuit.device, context.circuit.name, *found});
+    CircuitOverload result =
+        pictured(*question, {*context.family, context.times, context.circuit.name, *found});
     addCircuit(context, result.band);
     return result;
 }

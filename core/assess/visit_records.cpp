@@ -76,7 +76,10 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
     }
     for (const Board& board : installation.boards)
         boards_.try_emplace(board.id, &board);
+    for (const Supply& supply : installation.supplies)
+        times_.try_emplace(supply.id, overcurrentTimes(tables, supply.fuse));
     for (const Circuit& circuit : installation.circuits) {
+        times_.try_emplace(circuit.id, overcurrentTimes(tables, circuit.device));
         circuits_.try_emplace(circuit.id, &circuit);
         circuitsOfBoard_[circuit.board].push_back(&circuit);
     }
@@ -114,7 +117,8 @@ VisitContext VisitRecords::base(const Supply* supply) const {
             supply ? foundIn(supplyReadings_, supply->id) : nullptr,
             uncertainties_,
             distribution_,
-            before_};
+            before_,
+            supply ? times_.at(supply->id).get() : nullptr};
 }
 
 VisitContext VisitRecords::forSupply(const Supply& supply) const {
@@ -123,7 +127,7 @@ VisitContext VisitRecords::forSupply(const Supply& supply) const {
 
 CircuitRecords VisitRecords::recordsOf(const Circuit& circuit) const {
     return {circuit, foundIn(circuitReadings_, circuit.id), groupIn(equipmentOfCircuit_, circuit.id),
-            tables_.deviceFamily(circuit.device.family)};
+            tables_.deviceFamily(circuit.device.family), times_.at(circuit.id).get()};
 }
 
 std::vector<Feeder> VisitRecords::feedersOf(const Board& board) const {

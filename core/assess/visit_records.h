@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/checks/context.h"
+#include "core/checks/device.h"
 
 #include <type_traits>
 #include <unordered_map>
@@ -42,6 +43,7 @@ class VisitRecords {
     Detail detail_;
     Uncertainties uncertainties_;
     Distribution distribution_;
+    std::unordered_map<Id, OvercurrentTimes> times_; ///< of the device of each circuit and supply
     std::unordered_map<Id, const Board*> boards_;
     std::unordered_map<Id, const Circuit*> circuits_;
     std::unordered_map<Id, const SupplyReading*> supplyReadings_;

@@ -19,6 +19,8 @@ struct CircuitRecords {
     const CircuitReading* reading;
     std::span<const Equipment* const> equipment;
     const DeviceFamily* family; ///< of the circuit's device; nullptr when unknown
+    /// When that device operates; nullptr when nothing is promised of it.
+    const Sourced<physics::DeviceTimes>* times;
 };
 
 /// A circuit that starts at a board, and the boards that it feeds.
@@ -54,6 +56,8 @@ struct VisitContext {
     const Uncertainties& uncertainties;
     const Distribution& distribution;
     const Visit* visitBefore; ///< the one recorded just before
+    /// When the device at the supply operates; nullptr when nothing is promised of it.
+    const Sourced<physics::DeviceTimes>* supplyTimes;
 };
 
 /// A circuit on the way from the supply to a board, and the board that it starts at.

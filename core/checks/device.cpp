@@ -58,11 +58,13 @@ InstantaneousBand setBand(Current setting, Current rated, const physics::Spread&
     return {setting / rated * spread.low, setting / rated * spread.high, source};
 }
 
-OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,
-                                  Current rated) {
-    if (!family.adjustable) return {OvercurrentTimes(), visit.tables.deviceTimes(family, rated)};
-    const physics::BreakerSettings settings = settingsOf(device, rated);
-    const auto spreads = visit.tables.breakerSpreads(rated);
+OvercurrentTimes overcurrentTimes(const ReferenceTables& tables, const Device& device) {
+    const DeviceFamily* family = tables.deviceFamily(device.family);
+    const auto rated = usable(device.ratedCurrent);
+    if (!family || !rated) return nullptr;
+    if (!family->adjustable) return {OvercurrentTimes(), tables.deviceTimes(*family, *rated)};
+    const physics::BreakerSettings settings = settingsOf(device, *rated);
+    const auto spreads = tables.breakerSpreads(*rated);
     return std::make_shared<const Sourced<physics::DeviceTimes>>(
         Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source});
 }

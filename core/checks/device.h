@@ -25,9 +25,8 @@ using OvercurrentTimes = std::shared_ptr<const Sourced<physics::DeviceTimes>>;
 InstantaneousBand setBand(Current setting, Current rated, const physics::Spread& spread,
                           const Source& source);
 
-/// When the device operates: an adjustable breaker by its settings, any other by what is published about its
-/// family; that belongs to the tables, and nothing is allocated.
-OvercurrentTimes overcurrentTimes(const VisitContext& visit, const Device& device, const DeviceFamily& family,
-                                  Current rated);
+/// When a device operates: an adjustable breaker by its settings, any other by what is published about its
+/// family; that belongs to the tables. Nothing where family or rated current are not known.
+OvercurrentTimes overcurrentTimes(const ReferenceTables& tables, const Device& device);
 
 } // namespace loopwright

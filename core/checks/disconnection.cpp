@@ -39,9 +39,9 @@ Current leastCurrent(const Figure<Current>& fault) {
 
 /// Whether that current might no longer be cut off in time. Times are published in steps, so that one which
 /// is met with much to spare may be missed at little less current.
-bool mayBeTooLate(const CircuitContext& context, Current rated, const Figure<Current>& fault, Time required) {
+bool mayBeTooLate(const CircuitContext& context, const Figure<Current>& fault, Time required) {
     Worksheet aside(phrasing<"disconnection">, context, {RecordKind::Circuit, context.circuit.id});
-    const auto predicted = predictedDisconnection(context, rated, leastCurrent(fault), aside);
+    const auto predicted = predictedDisconnection(context, leastCurrent(fault), aside);
     if (!predicted) return false;
     const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= required;
     return !byDevice && !(predicted->byResidual && predicted->byResidual->value <= required);
@@ -60,7 +60,7 @@ Finding checkDisconnection(const CircuitContext& context) {
     const auto required = requiredTime(context, rated, sheet);
     const auto fault = faultCurrent(context, context.rules.voltageFactorMin, sheet);
     const auto predicted =
-        rated && fault ? predictedDisconnection(context, *rated, fault->value, sheet) : std::nullopt;
+        rated && fault ? predictedDisconnection(context, fault->value, sheet) : std::nullopt;
     if (!required || !predicted) return sheet.conclude();
 
     const bool byDevice = predicted->latest.isLimited() && predicted->latest.time <= *required;
@@ -82,7 +82,7 @@ Finding checkDisconnection(const CircuitContext& context) {
         return cutOffInTime(*fault, *needed, latest, *required, sheet);
     sheet.compare(Relation::AtMost, "t", Figure<Time>{latest, reversed(fault->bound)},
                   Figure<Time>{*required}, units::second);
-    if (sheet.verdict() == Verdict::Holds && mayBeTooLate(context, *rated, *fault, *required)) {
+    if (sheet.verdict() == Verdict::Holds && mayBeTooLate(context, *fault, *required)) {
         sheet.show([&] {
             return computedTerm("I_f,u", leastCurrent(*fault), units::ampere,
                                 {"check.note.least-by-uncertainty", {}});

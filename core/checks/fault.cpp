@@ -44,15 +44,16 @@ struct KnownEnergy {
 };
 
 /// What the overcurrent device lets through at most, where more is known than its latest time.
-std::optional<KnownEnergy> knownEnergy(const CircuitContext& context, Current rated, Current fault) {
+std::optional<KnownEnergy> knownEnergy(const CircuitContext& context, Current rated, Current fault,
+                                       bool atOnce) {
     if (!context.family) return std::nullopt;
     if (isFuse(*context.family)) {
-        const auto times = context.tables.deviceTimes(*context.family, rated);
+        const auto* times = context.times;
         const auto energy = times ? physics::largestFuseEnergy(times->value, fault) : std::nullopt;
         if (!energy) return std::nullopt;
         return KnownEnergy{{*energy, times->source}, true};
     }
-    if (!operatesAtOnce(context, rated, fault)) return std::nullopt;
+    if (!atOnce) return std::nullopt;
     const auto published = letThrough(context, rated, fault);
     if (!published) return std::nullopt;
     return KnownEnergy{*published, false};
@@ -141,11 +142,11 @@ std::optional<Figure<Current>> neutralFaultCurrent(const CircuitContext& context
     return falling(current, *atBoard);
 }
 
-std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current rated,
-                                                    Current fault, Worksheet& sheet) {
+std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current fault,
+                                                    Worksheet& sheet) {
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (!family) return std::nullopt;
-    const auto times = overcurrentTimes(context, context.circuit.device, *family, rated);
+    const auto* times = context.times;
     if (!times) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return std::nullopt;
@@ -159,7 +160,7 @@ std::optional<Disconnection> predictedDisconnection(const CircuitContext& contex
 
 FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fault, EndedBy endedBy,
                         Worksheet& sheet) {
-    auto disconnection = predictedDisconnection(context, rated, fault, sheet);
+    auto disconnection = predictedDisconnection(context, fault, sheet);
     if (!disconnection) return {};
     if (endedBy == EndedBy::OvercurrentDevice) disconnection->byResidual.reset();
     const bool byDevice =
@@ -170,9 +171,10 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
     const Time time = byDevice ? disconnection->latest.time : disconnection->byResidual->value;
     const JouleIntegral byTime = physics::jouleIntegral(fault, time);
     // What the overcurrent device lets through it does not exceed because another may be quicker.
-    if (const auto known = knownEnergy(context, rated, fault); known && known->most.value < byTime) {
+    const bool atOnce = operatesAtOnce(context, rated, fault);
+    if (const auto known = knownEnergy(context, rated, fault, atOnce); known && known->most.value < byTime) {
         showKnown(*known, sheet);
-        return {known->most.value, false, time, operatesAtOnce(context, rated, fault)};
+        return {known->most.value, false, time, atOnce};
     }
     sheet.show([&] {
         return byDevice
@@ -181,7 +183,7 @@ FaultEnergy faultEnergy(const CircuitContext& context, Current rated, Current fa
                                {"check.note.latest-residual", {}});
     });
     sheet.show([&] { return computedTerm("I^{2}t", byTime, units::ampereSquaredSecond); });
-    return {byTime, false, time, operatesAtOnce(context, rated, fault)};
+    return {byTime, false, time, atOnce};
 }
 
 } // namespace loopwright

@@ -36,8 +36,8 @@ struct Disconnection {
     std::optional<Sourced<Time>> byResidual; ///< of the residual current device, where one is fitted
 };
 /// Nothing where the device is not known well enough; that is noted.
-std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current rated,
-                                                    Current fault, Worksheet& sheet);
+std::optional<Disconnection> predictedDisconnection(const CircuitContext& context, Current fault,
+                                                    Worksheet& sheet);
 
 /// The largest energy that a fault of this current lets into the conductors until it is cut off: I2t at the
 /// latest time, or the device's published let-through where that is less. No energy where an input was

@@ -81,7 +81,7 @@ std::optional<Sourced<Resistance>> permittedLoop(const CircuitContext& context, 
         if (!permitted) sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return permitted;
     }
-    const auto times = overcurrentTimes(context, context.circuit.device, family, rated);
+    const auto* times = context.times;
     const auto operates =
         times ? physics::currentForTime(times->value, time).operates : physics::CurrentEdge{};
     if (!operates.isLimited()) {

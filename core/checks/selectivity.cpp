@@ -18,7 +18,7 @@ struct Known {
     Current rated;
     Current holds;    ///< carried without operating within the conventional time
     Current operates; ///< sure to operate it within that time
-    OvercurrentTimes times;
+    const Sourced<physics::DeviceTimes>* times = nullptr;
     std::optional<Current> breakingCapacity;
 };
 
@@ -50,25 +50,21 @@ struct Place {
 /// What is known of a device, with its rating shown under `symbol`; nothing where too little is, which is
 /// noted.
 std::optional<Known> knownOf(const VisitContext& visit, const Device& device, const DeviceFamily* family,
-                             const Place& place, std::string_view symbol, Worksheet& sheet) {
+                             const Sourced<physics::DeviceTimes>* times, const Place& place,
+                             std::string_view symbol, Worksheet& sheet) {
     const auto rated = usable(device.ratedCurrent);
     if (!family) sheet.lacks(place.kind, place.owner, place.family);
     if (!rated) sheet.lacks(place.kind, place.owner, place.rating);
     if (!family || !rated) return std::nullopt;
     sheet.show([&] { return recordedTerm(symbol, device.ratedCurrent, units::ampere); });
-    Known known{family,
-                *rated,
-                {},
-                {},
-                overcurrentTimes(visit, device, *family, *rated),
-                usable(device.breakingCapacity)};
+    Known known{family, *rated, {}, {}, times, usable(device.breakingCapacity)};
     if (readConventional(visit, device, known)) return known;
     sheet.unpublished(place.kind, place.owner, place.rating);
     return std::nullopt;
 }
 
 std::optional<Known> ownDevice(const CircuitContext& context, Worksheet& sheet) {
-    return knownOf(context, context.circuit.device, context.family,
+    return knownOf(context, context.circuit.device, context.family, context.times,
                    {RecordKind::Circuit, context.circuit.id, "device.family", "device.ratedCurrent_A"}, "I_n",
                    sheet);
 }
@@ -76,12 +72,12 @@ std::optional<Known> ownDevice(const CircuitContext& context, Worksheet& sheet) 
 std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sheet) {
     if (!context.feeders.empty()) {
         const Feeder& feeder = context.feeders.front();
-        return knownOf(context, feeder.circuit.device, feeder.family,
+        return knownOf(context, feeder.circuit.device, feeder.family, feeder.times,
                        {RecordKind::Circuit, feeder.circuit.id, "device.family", "device.ratedCurrent_A"},
                        "I_n,up", sheet);
     }
     const Supply& supply = *context.supply;
-    return knownOf(context, supply.fuse, context.tables.deviceFamily(supply.fuse.family),
+    return knownOf(context, supply.fuse, context.tables.deviceFamily(supply.fuse.family), context.supplyTimes,
                    {RecordKind::Supply, supply.id, "fuse.family", "fuse.ratedCurrent_A"}, "I_n,up", sheet);
 }
 

@@ -46,9 +46,10 @@ std::vector<MethodRow> readMethods() {
     return methods;
 }
 
+/// The standard last: names begin alike, so that comparing them takes the longest.
 auto orderOf(std::string_view standard, const CableKey& cable) {
-    return std::tuple(standard, cable.method, cable.material, cable.insulation, cable.loadedConductors,
-                      cable.size);
+    return std::tuple(cable.method, cable.size, cable.material, cable.insulation, cable.loadedConductors,
+                      standard);
 }
 auto order(const CapacityTables::CapacityRow& row) {
     return orderOf(row.standard, row.cable);
@@ -233,11 +234,10 @@ std::optional<Sourced<Ratio>> ReferenceTables::rewirableFactor() const {
 
 Temperature ReferenceTables::referenceAmbient(InstallationMethod method) const {
     const auto& rows = tables_->capacities.capacities;
-    const auto sameMethod = [&](const CapacityTables::CapacityRow& row) {
-        return row.cable.method == method;
-    };
-    const auto found = std::ranges::find_if(rows, sameMethod);
-    return found == rows.end() ? referenceAmbient(InstallationMethod::C) : found->ambient;
+    const auto methodOf = [](const CapacityTables::CapacityRow& row) { return row.cable.method; };
+    const auto found = std::ranges::lower_bound(rows, method, {}, methodOf);
+    const bool isKnown = found != rows.end() && found->cable.method == method;
+    return isKnown ? found->ambient : referenceAmbient(InstallationMethod::C);
 }
 
 std::vector<CrossSection> ReferenceTables::standardSizes(Material material) const {

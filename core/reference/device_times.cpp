@@ -14,9 +14,9 @@ bool holdsFor(const TripRow& row, Current rated) {
     return row.above < rated && rated <= row.upTo;
 }
 
-const TripRow* trip(const DeviceData& data, Current rated, std::string_view test) {
+const TripRow* trip(const DeviceData& data, Current rated, TripTest test) {
     const auto found = std::ranges::find_if(
-        data.trips, [&](const TripRow& row) { return holdsFor(row, rated) && row.test.ends_with(test); });
+        data.trips, [&](const TripRow& row) { return row.test == test && holdsFor(row, rated); });
     return found == data.trips.end() ? nullptr : &*found;
 }
 
@@ -100,16 +100,16 @@ std::optional<ConventionalCurrents> ReferenceTables::conventionalCurrents(const 
     const DeviceData& data = tables_->devices.of(family);
     if (const FusingRow* row = fusing(data, rated))
         return ConventionalCurrents{row->nonFusing, row->fusing, row->conventionalTime, row->source};
-    const TripRow* operating = trip(data, rated, "conventional tripping");
+    const TripRow* operating = trip(data, rated, TripTest::ConventionalTripping);
     if (!operating) return std::nullopt;
-    const TripRow* nonOperating = trip(data, rated, "conventional non-tripping");
+    const TripRow* nonOperating = trip(data, rated, TripTest::ConventionalNonTripping);
     return ConventionalCurrents{nonOperating ? std::optional<Ratio>(nonOperating->low) : std::nullopt,
                                 operating->high, operating->notAfter, operating->source};
 }
 
 std::optional<InstantaneousBand> ReferenceTables::instantaneousBand(const DeviceFamily& family,
                                                                     Current rated) const {
-    const TripRow* row = trip(tables_->devices.of(family), rated, "instantaneous range");
+    const TripRow* row = trip(tables_->devices.of(family), rated, TripTest::InstantaneousRange);
     if (!row) return std::nullopt;
     return InstantaneousBand{row->low, row->high, row->source, {}, row->notAfter.value_or(Time())};
 }
@@ -147,9 +147,9 @@ void add(Source& sources, const Source& source) {
 /// The tests of a breaker that concern its overload release (IEC 60898-1, table 7: a, b and c). Test b
 /// follows straight on test a.
 void addTests(const DeviceData& data, Current rated, Sourced<physics::ThermalLimits>& limits) {
-    const TripRow* nonOperating = trip(data, rated, "conventional non-tripping");
-    const TripRow* operating = trip(data, rated, "conventional tripping");
-    const TripRow* point = trip(data, rated, "thermal point");
+    const TripRow* nonOperating = trip(data, rated, TripTest::ConventionalNonTripping);
+    const TripRow* operating = trip(data, rated, TripTest::ConventionalTripping);
+    const TripRow* point = trip(data, rated, TripTest::ThermalPoint);
     for (const TripRow* row : {nonOperating, point})
         if (row && row->notBefore) {
             limits.value.notBefore.push_back({rated * row->low, *row->notBefore});

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <functional>
 
 // Device families and what is published about each: reading the tables, and what stands on a device's plate.
 // When a device operates is device_times.cpp's business.
@@ -104,6 +105,14 @@ void readLoops(DeviceTables& tables) {
     });
 }
 
+/// Tests are named with the letter that their standard gives them before.
+TripTest tripTestOf(std::string_view name) {
+    if (name.ends_with("conventional non-tripping")) return TripTest::ConventionalNonTripping;
+    if (name.ends_with("conventional tripping")) return TripTest::ConventionalTripping;
+    if (name.ends_with("thermal point")) return TripTest::ThermalPoint;
+    return name.ends_with("instantaneous range") ? TripTest::InstantaneousRange : TripTest::Other;
+}
+
 void readTrips(DeviceTables& tables) {
     constexpr std::array columns{"standard",   "type",         "test",          "In_over_A",
                                  "In_upto_A",  "multiple_low", "multiple_high", "time_min_s",
@@ -115,7 +124,7 @@ void readTrips(DeviceTables& tables) {
         };
         forFamilies(tables, belongs, [&](DeviceData& data, const DeviceFamily&) {
             TripRow trip;
-            trip.test = row.text("test");
+            trip.test = tripTestOf(row.text("test"));
             trip.above = amperes(row.number("In_over_A"));
             trip.upTo = amperes(row.number("In_upto_A"));
             trip.low = row.number("multiple_low");
@@ -317,6 +326,11 @@ DeviceTables DeviceTables::read() {
 
 const DeviceData& DeviceTables::of(const DeviceFamily& family) const {
     static const DeviceData nothing;
+    // Nearly every family that is asked for is the row itself, whose place is known without a search.
+    const std::less_equal<> notAfter;
+    const DeviceFamily* first = families.data();
+    if (notAfter(first, &family) && notAfter(&family, first + families.size() - 1))
+        return data[static_cast<std::size_t>(&family - first)];
     const auto found = std::ranges::find(families, family.key, &DeviceFamily::key);
     return found == families.end() ? nothing : data[static_cast<std::size_t>(found - families.begin())];
 }

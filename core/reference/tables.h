@@ -28,9 +28,18 @@ struct LoopRow {
     Source source;
 };
 
+/// What a test of mcb_trip_limits.csv finds out, as far as it is asked for by itself.
+enum class TripTest : std::uint8_t {
+    Other,
+    ConventionalNonTripping,
+    ConventionalTripping,
+    ThermalPoint,
+    InstantaneousRange,
+};
+
 /// A test of mcb_trip_limits.csv.
 struct TripRow {
-    std::string test;
+    TripTest test = TripTest::Other;
     Current above, upTo; ///< of the rating that the row holds for
     Ratio low = 0, high = 0;
     std::optional<Time> notBefore, notAfter;
@@ -145,7 +154,7 @@ struct CapacityTables {
         Source source;
     };
     std::vector<CapacityRow>
-        capacities;                 ///< by standard, method, material, insulation, loaded conductors, size
+        capacities;                 ///< by method, size, material, insulation, loaded conductors, standard
     std::vector<FactorRow> factors; ///< by kind, upTo
 
     static CapacityTables read();
