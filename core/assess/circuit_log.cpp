@@ -16,9 +16,10 @@ tl::expected<CircuitLog, Message> circuitLog(const Installation& installation, I
         if (!question) return std::nullopt;
         CircuitLog asked{overload::answerLogged(*question, *channel),
                          question->rated,
-                         question->device.holdsOut(),
+                         question->device.holdsOut() && question->inWarmth,
                          question->conductor,
-                         {}};
+                         {},
+                         question->inWarmth.has_value()};
         asked.picture = overload::logPicture(*question, *channel, asked.found);
         asked.picture.device = deviceWord(context.family).key;
         return asked;

@@ -14,6 +14,7 @@ struct CircuitLog {
     bool holdsOut = false; ///< something limits how early the earliest device may operate above its rating
     std::optional<overload::Conductor> conductor;
     overload::LogPicture picture;
+    bool isWarmthKnown = true; ///< else nothing is known of when the earliest device operates
 };
 
 /// Asks one channel of a log, the first where the name is empty. The refusal says that there is none of that

@@ -79,6 +79,7 @@ std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
         overloadQuestion(context, *context.family, context.circuit.device, found->rated, found->load.load);
     if (!question) return std::nullopt;
     question->conductor = found->conductor;
+    question->inWarmth = found->inWarmth;
     CircuitOverload result =
         pictured(*question, {*context.family, context.times, context.circuit.name, *found});
     addCircuit(context, result.band);

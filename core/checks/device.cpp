@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/device.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 Word deviceWord(const DeviceFamily* family) {
@@ -32,6 +34,40 @@ std::optional<Current> ratedCurrent(const CircuitRecords& records, Worksheet& sh
 const DeviceFamily* deviceFamily(const CircuitRecords& records, Worksheet& sheet) {
     if (!records.family) sheet.lacks(records.circuit, "device.family");
     return records.family;
+}
+
+Figure<Ratio> shareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet) {
+    const Entry<Temperature>& around = context.board.ambient;
+    const auto calibrated =
+        context.family ? context.tables.calibrationTemperature(*context.family) : std::nullopt;
+    if (!calibrated || !around.hasFigure() || !isUsable(around.value)) return {1};
+    sheet.show([&] {
+        return recordedTerm("θ_a", around, units::celsius, {"check.note.around-devices", {}});
+    });
+    sheet.show([&] {
+        return tableTerm("θ_cal", calibrated->value, units::celsius, calibrated->source,
+                         {"check.note.calibrated-at", {}});
+    });
+    if (around.state != EntryState::Above && around.value <= calibrated->value) return {1};
+    if (boundOf(around.state) != Bound::Exact) {
+        sheet.beyondRange(context.board, "ambient_degC");
+        return {1, Bound::OrLess};
+    }
+    const auto published = context.tables.breakerAmbientFactor(rated, calibrated->value, around.value);
+    if (published) {
+        sheet.show([&] {
+            return tableTerm("C_a", published->value, units::ratio, published->source,
+                             {"check.note.share-in-warmth", {}});
+        });
+        return {std::min<Ratio>(1, published->value)};
+    }
+    sheet.unpublishedBeyond(context.board, "ambient_degC");
+    const auto least = context.tables.leastBreakerAmbientFactor(rated, calibrated->value);
+    if (!least || least->value >= 1) return {1, Bound::OrLess};
+    sheet.show([&] {
+        return tableTerm("C_a", least->value, units::ratio, least->source, {"check.note.share-at-most", {}});
+    });
+    return {least->value, Bound::OrLess};
 }
 
 namespace {

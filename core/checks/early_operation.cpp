@@ -8,23 +8,29 @@
 namespace loopwright {
 namespace {
 
-/// The earliest sound device operates: when, and from which load on.
-struct Early {
-    overload::Edge edge;
-    bool isTimed = false;
-    Current from;
-};
-
-std::string_view phraseFor(const Early& early) {
+/// What is said of the earliest sound device, which operates from the load `from` on, where its board leaves
+/// it a share of its rating.
+Message saidOf(const overload::HiddenOverload& answer, Current from, const Figure<Ratio>& share,
+               const CircuitContext& context, std::vector<Argument> said) {
     constexpr Time atOnce = seconds(1);
-    return early.isTimed && early.edge.after >= atOnce ? "check.early-operation.close"
-                                                       : "check.early-operation.at-once";
+    const bool isTimed = answer.holdsOut && share.bound == Bound::Exact && answer.earliest.after >= atOnce;
+    const bool isWarm = share.value < 1;
+    said.emplace_back(measure(from, units::ampere));
+    if (isTimed) said.emplace_back(noLessThan(answer.earliest.after));
+    if (isWarm) {
+        const Entry<Temperature>& around = context.board.ambient;
+        said.emplace_back(measure(around.value, units::celsius, around.decimals));
+        return {isTimed ? "check.early-operation.close-warm" : "check.early-operation.at-once-warm",
+                std::move(said)};
+    }
+    return {isTimed ? "check.early-operation.close" : "check.early-operation.at-once", std::move(said)};
 }
 
 } // namespace
 
 /// Whether a sound device may operate in normal use: the load against the current at which the earliest that
-/// its standard allows operates in the same runs. Below its rating every sound device carries the load.
+/// its standard allows operates in the same runs. Below its rating every sound device carries the load; of a
+/// breaker in a warm board that is what it carries there, by the tables of makers.
 Finding checkEarlyOperation(const CircuitContext& context) {
     Worksheet sheet(phrasing<"early-operation">, context, {RecordKind::Circuit, context.circuit.id});
     sheet.formula("I_b ≤ I_may");
@@ -33,34 +39,35 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     const auto rated = overloadRating(context, sheet);
     if (!current || !rated) return sheet.conclude();
     const Measure shown = measure(*current, units::ampere);
-    if (current->value <= *rated) {
-        sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{*rated}, units::ampere);
+    const Figure<Ratio> share = shareInWarmth(context, *rated, sheet);
+    const Figure<Current> carried{*rated * share.value, share.bound};
+    if (current->value <= carried.value) {
+        sheet.compareTolerance(Relation::AtMost, "I_b", *current, carried, units::ampere);
         return sheet.conclude(shown, deviceWord(context.family), measure(*rated, units::ampere));
     }
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (!family) return sheet.conclude();
     const LoadOverTime load = loadOverTime(context, context, *current, sheet);
-    const auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load.load);
+    auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load.load);
     if (!question) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return sheet.conclude();
     }
+    question->inWarmth = share.value;
+    if (isWarm(*question)) sheet.show([&] { return earliestInWarmth(*question); });
     const Current from = overload::mayOperateAt(*question);
     sheet.show([&] { return computedTerm("I_may", from, units::ampere, {"check.note.may-operate-at", {}}); });
     sheet.source(question->device.source);
-    sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{from}, units::ampere);
+    sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{from, share.bound},
+                           units::ampere);
     if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
     sheet.phrase(Verdict::Holds, "check.early-operation.holds-in-runs");
     if (!sheet.isFull() || sheet.verdict() != Verdict::Close)
         return sheet.conclude(shown, deviceWord(family), measure(*rated, units::ampere));
     const overload::HiddenOverload answer = overload::answer(*question);
-    const Early early{answer.earliest, answer.holdsOut, from};
-    const std::string_view phrase = phraseFor(early);
     return sheet.concludeWith([&] {
-        std::vector<Argument> said{shown, measure(*rated, units::ampere), deviceWord(family),
-                                   measure(early.from, units::ampere)};
-        if (phrase.ends_with("close")) said.push_back(noLessThan(early.edge.after));
-        return Message{phrase, std::move(said)};
+        return saidOf(answer, from, share, context,
+                      {shown, measure(*rated, units::ampere), deviceWord(family)});
     });
 }
 

@@ -41,7 +41,7 @@ std::string_view phraseFor(const overload::Load& load, const overload::HiddenOve
                              : load.isAligned                          ? together
                                                                        : runs;
     const overload::Edge& earliest = answer.earliest;
-    if (!earliest.operates()) return phrases[0];
+    if (earliest.operation == physics::Operation::Never) return phrases[0];
     if (!answer.holdsOut || earliest.after < atOnce) return phrases[1];
     return phrases[earliest.run == 1 ? 2 : 3];
 }
@@ -100,6 +100,7 @@ void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload:
         return tableTerm("I_ref", question.device.limits.carries, units::ampere, question.device.source,
                          {"check.note.replica", {}});
     });
+    if (isWarm(question)) sheet.showAside([&] { return earliestInWarmth(question); });
     if (answer.holdsOut) showEdge("t_may", answer.earliest, "check.note.earliest-device", sheet);
     showEdge("t_must", answer.latest, "check.note.latest-device", sheet);
     aside("I_may", answer.mayOperateAt, "check.note.may-operate-at");
@@ -170,12 +171,14 @@ bool judgeCircuit(const CircuitContext& context, const Figure<Current>& current,
     if (!family) return false;
     const Loaded loaded{Word{"check.word.the-load"}, family, rated,
                         loadOverTime(context, context, current, sheet)};
-    const auto question = overloadQuestion(context, *family, context.circuit.device, rated, loaded.load.load);
-    if (question)
-        judged.judgeOverload(loaded, *question);
-    else
+    auto question = overloadQuestion(context, *family, context.circuit.device, rated, loaded.load.load);
+    if (!question) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
-    return question.has_value();
+        return false;
+    }
+    question->inWarmth = knownShareInWarmth(context, rated, sheet);
+    judged.judgeOverload(loaded, *question);
+    return true;
 }
 
 } // namespace

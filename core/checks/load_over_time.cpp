@@ -212,6 +212,16 @@ std::optional<overload::Question> overloadQuestion(const VisitContext& visit, co
                               quick.shortTime};
 }
 
+std::optional<Ratio> knownShareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet) {
+    const Figure<Ratio> share = shareInWarmth(context, rated, sheet);
+    return share.bound == Bound::Exact ? std::optional(share.value) : std::nullopt;
+}
+
+Term earliestInWarmth(const overload::Question& question) {
+    return assumedTerm("I_d", question.rated * question.inWarmth.value_or(1), units::ampere,
+                       {"check.note.earliest-in-warmth", {}});
+}
+
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
     constexpr int mostAsked = 64;
     const DeviceFamily* family = context.tables.deviceFamily("1362");
@@ -252,8 +262,10 @@ std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     if (!question) return std::nullopt;
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question->conductor = conductorOf(context, *capacity, true, scratch);
+    question->inWarmth = knownShareInWarmth(context, *rated, scratch);
     const overload::HiddenOverload answer = overload::answer(*question);
-    return OverloadAnswer{std::move(load), question->rated, &question->device, question->conductor, answer};
+    return OverloadAnswer{std::move(load),     question->rated, &question->device,
+                          question->conductor, answer,          question->inWarmth};
 }
 
 std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& context) {
@@ -264,8 +276,9 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
     const overload::Load none; // what flowed takes its place
     const auto asked = overloadQuestion(context, *context.family, context.circuit.device, *rated, none);
     if (!asked) return std::nullopt;
-    overload::LoggedQuestion question{asked->device, asked->rated, asked->instantaneous, std::nullopt,
-                                      asked->shortTime};
+    overload::LoggedQuestion question{asked->device,        asked->rated,
+                                      asked->instantaneous, std::nullopt,
+                                      asked->shortTime,     knownShareInWarmth(context, *rated, scratch)};
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question.conductor = conductorOf(context, *capacity, true, scratch);
     return question;

@@ -36,10 +36,20 @@ std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Cu
                                                bool constants, Worksheet& sheet);
 
 /// The question of whether `load` can go on unnoticed through a device; `rated` is its overloadRating().
-/// Nothing where the family is not made in this rating. `load` must outlive it.
+/// Nothing where the family is not made in this rating. `load` must outlive it. It is asked of a place where
+/// the device was calibrated: set `inWarmth` for another.
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load);
+
+/// overload::Question::inWarmth of the circuit's own device: its shareInWarmth() where that is known.
+std::optional<Ratio> knownShareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet);
+
+/// How the question's answer takes account of that share; asked where there is less than all of it.
+Term earliestInWarmth(const overload::Question& question);
+inline bool isWarm(const overload::Question& question) {
+    return question.inWarmth && *question.inWarmth < 1;
+}
 
 /// A piece of equipment that overloads the fuse in its plug or outlet, where no sound fuse is sure to end it.
 struct PlugFuseOverload {
@@ -62,6 +72,7 @@ struct OverloadAnswer {
     const ThermalDevice* device = nullptr;
     std::optional<overload::Conductor> conductor;
     overload::HiddenOverload answer;
+    std::optional<Ratio> inWarmth = 1; ///< overload::Question::inWarmth
 };
 /// Nothing where load or device are not known.
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context);

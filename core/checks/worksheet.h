@@ -91,6 +91,11 @@ class Worksheet {
     void unpublished(const Record& record, std::string_view field) {
         unpublished(RecordTraits<Record>::kind, record.id, field);
     }
+    /// No published table reaches as far as what stands in this field; what it says at most is used.
+    template <class Record>
+    void unpublishedBeyond(const Record& record, std::string_view field) {
+        noteBounded(RecordTraits<Record>::kind, record.id, field, Lack::Unpublished);
+    }
     /// A figure that stands there and cannot be: a power factor of 95.
     template <class Record>
     void unusable(const Record& record, std::string_view field) {

@@ -90,6 +90,7 @@ std::span<const Field<Board>> fieldsOf<Board>() {
         field<Board, &Board::phases>(option<Phases>("phases")),
         field<Board, &Board::ratedCurrent>(size("ratedCurrent_A", units::ampere)),
         field<Board, &Board::withstandCurrent>(size("withstandCurrent_kA", units::kiloampere)),
+        field<Board, &Board::ambient>(temperature("ambient_degC")),
         field<Board, &Board::residual, &ResidualDevice::fitted>(text("residual.fitted")),
         field<Board, &Board::residual, &ResidualDevice::residualCurrent>(
             size("residual.residualCurrent_mA", units::milliampere)),

@@ -97,6 +97,7 @@ struct Board {
     Phases phases = Phases::Three;
     Entry<Current> ratedCurrent;
     Entry<Current> withstandCurrent; ///< the prospective current it may be used at
+    Entry<Temperature> ambient;      ///< around the devices inside; missing: what they are calibrated for
     ResidualDevice residual;         ///< one that serves the whole board
     std::string notes;
     friend bool operator==(const Board&, const Board&) = default;

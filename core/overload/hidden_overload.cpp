@@ -47,9 +47,11 @@ void bring(Edge& edge, const std::optional<Edge>& atOnce) {
 
 /// When the earliest, and the latest, operates under one cycle, the quick releases included.
 Edge earliestUnder(const Question& question, const Steps& cycle, std::uint64_t cycles) {
-    Edge earliest = edgeOf(physics::earliestOf(question.device.replicas, cycle, {}, cycles));
+    const Steps felt = scaled(cycle, 1 / question.inWarmth.value_or(1));
+    Edge earliest = edgeOf(physics::earliestOf(question.device.replicas, felt, {}, cycles));
     for (const auto* band : {&question.instantaneous, &question.shortTime})
         if (*band) bring(earliest, above(cycle, question.rated * (*band)->above, false, (*band)->notBefore));
+    if (!question.inWarmth && !earliest.operates()) earliest.operation = Operation::Unknown;
     return earliest;
 }
 Edge latestUnder(const Question& question, const Steps& cycle) {
@@ -110,7 +112,7 @@ Current mayOperateAt(const Question& question) {
     const Load& load = question.load;
     const auto most = [](Ratio a, Ratio b) { return std::max(a, b); };
     const auto peak = extremePeak(question.device.replicas.early, load.together, most);
-    Current may = peak ? load.peak * factorTo(*peak) : question.rated;
+    Current may = (peak ? load.peak * factorTo(*peak) : question.rated) * question.inWarmth.value_or(1);
     for (const auto* band : {&question.instantaneous, &question.shortTime}) {
         if (!*band) continue;
         const Current from = question.rated * (*band)->above;
@@ -150,7 +152,7 @@ HiddenOverload answer(const Question& question) {
     result.latest = sureToOperate(question);
     const Ratio unshifted = 1 - question.shift;
     result.agedEarliest = soonest(question, 1 / unshifted);
-    result.holdsOut = question.device.holdsOut();
+    result.holdsOut = question.device.holdsOut() && question.inWarmth;
     result.mayOperateAt = mayOperateAt(question);
     result.mustOperateAt = mustOperateAt(question);
     result.agedMayOperateAt = result.mayOperateAt * unshifted;

@@ -10,7 +10,7 @@
 
 /// Whether a load can go on unnoticed through a device that is too small for it, and what it does meanwhile.
 /// The device is not one curve but all that its standard allows: answers are the two extremes of that set,
-/// from cold, at the ambient that the device was calibrated for.
+/// from cold. The latest stands where it was calibrated; the earliest operates sooner in a warmer place.
 namespace loopwright::overload {
 
 struct Question {
@@ -21,6 +21,9 @@ struct Question {
     std::optional<Conductor> conductor;
     Ratio shift = 0; ///< by which a device that has been hot for years is assumed to operate early
     std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
+    /// What the warmth of its place leaves of every current at which heat operates the earliest; nothing:
+    /// that is not known, and it may operate sooner than is said.
+    std::optional<Ratio> inWarmth = 1;
 };
 
 /// When one extreme operates. `run` and `after` count only where it does.
@@ -37,6 +40,7 @@ struct HiddenOverload {
     Stretch overRating;            ///< how long in a cycle the load is above I_n
     /// The soonest that any way in which the runs fall allows, since the first of them began: at the latest
     /// when everything runs together from cold. Never: not even the earliest operates at the worst alignment.
+    /// Unknown: only its warmth might operate it, and that is not known.
     Edge earliest;
     Edge latest;           ///< whatever the alignment; Never, Unknown: nothing assures operation
     Edge latestTogether;   ///< at the worst alignment

@@ -120,7 +120,8 @@ class LogRun {
     void advance(double current, double step, bool isLogged) {
         const double square = current * current;
         if (heating_) warmth_ = heating_->stateAfter(warmth_, amperes(current), seconds(step));
-        if (!isOver(picture_.earliestOperated)) early_.advance(square, step);
+        const Ratio left = question_.inWarmth.value_or(1);
+        if (!isOver(picture_.earliestOperated)) early_.advance(square / (left * left), step);
         if (!isOver(picture_.latestOperated)) late_.advance(square, step);
         note();
         if (!isLogged) return;
@@ -136,7 +137,7 @@ class LogRun {
     void note() {
         if (const auto& conductor = question_.conductor)
             column().conductor = std::max(column().conductor, temperatureOf(*conductor, warmth_));
-        if (!isOver(picture_.earliestOperated))
+        if (question_.inWarmth && !isOver(picture_.earliestOperated))
             keepHighest(column().earliest, early_.state([](Ratio a, Ratio b) { return std::max(a, b); }));
         if (!isOver(picture_.latestOperated))
             keepHighest(column().latest, late_.state([](Ratio a, Ratio b) { return std::min(a, b); }));

@@ -143,13 +143,16 @@ double atOnce(const LoggedQuestion& question, OfBand first) {
     return sooner;
 }
 
+/// Only where the warmth of its place is known.
 double earliest(const LoggedQuestion& question, const LoggedChannel& channel,
                 const std::vector<Block>& blocks) {
     double first = atOnce(question, [&](const InstantaneousBand& band) {
         return firstAbove(channel, blocks, question.rated.base() * band.above, false, band.notBefore.base());
     });
-    for (const physics::ThermalReplica& replica : question.device.replicas.early)
+    for (physics::ThermalReplica replica : question.device.replicas.early) {
+        replica.reference = replica.reference * *question.inWarmth;
         if (const auto time = Passage(channel, blocks, replica).crossing(first)) first = *time;
+    }
     return first;
 }
 
@@ -219,7 +222,7 @@ LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& c
     answer.peak = amperes(std::sqrt(highest));
     answer.rms = amperes(logged > 0 ? std::sqrt(energy / logged) : 0);
     answer.shareAbove = logged > 0 ? above / logged : 0;
-    answer.earliest = unlessNever(earliest(question, channel, blocks));
+    if (question.inWarmth) answer.earliest = unlessNever(earliest(question, channel, blocks));
     answer.latest = unlessNever(latest(question, channel, blocks));
     return answer;
 }

@@ -16,6 +16,7 @@ struct LoggedQuestion {
     std::optional<InstantaneousBand> instantaneous;
     std::optional<Conductor> conductor;
     std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
+    std::optional<Ratio> inWarmth = 1;          ///< Question::inWarmth
 };
 
 struct LoggedHeat {
@@ -28,8 +29,9 @@ struct LoggedHeat {
 /// Everything begins cold and at ambient. In gaps no current is reckoned with, so that what is found was
 /// there, and more may have been.
 struct LoggedAnswer {
-    std::optional<Time>
-        earliest; ///< when the earliest sound device would have operated, since the first sample
+    /// When the earliest sound device would have operated, since the first sample; nothing as well where its
+    /// warmth is not known.
+    std::optional<Time> earliest;
     std::optional<Time> latest; ///< by when every sound device would have
     Current peak;
     Current rms;          ///< over what was logged

@@ -23,19 +23,30 @@ struct Times {
     Time latest;
 };
 
+/// What the earliest edge does at a current in the warmth of its place is what it does at a larger one where
+/// it was calibrated.
+Current feltByEarliest(const Question& question, Current current) {
+    return current / question.inWarmth.value_or(1);
+}
+
 /// When the edges operate at a steady current from cold.
 Times timesAt(const Question& question, const physics::DeviceTimes& promised, Current current) {
-    const physics::DutyStep steady{current, forEver};
-    const physics::OperationBand thermal =
-        physics::operationOf(question.device.replicas, std::span(&steady, 1), {}, 1);
-    const physics::TimeBand promise = physics::operatingTime(promised, current);
+    const Current felt = feltByEarliest(question, current);
+    const physics::DutyStep steady{current, forEver}, warm{felt, forEver};
+    physics::OperationBand thermal{{},
+                                   physics::latestOf(question.device.replicas, std::span(&steady, 1), {}, 1)};
+    physics::TimeBand promise{{}, physics::operatingTime(promised, current).latest};
+    if (question.inWarmth) {
+        thermal.earliest = physics::earliestOf(question.device.replicas, std::span(&warm, 1), {}, 1);
+        promise.earliest = physics::operatingTime(promised, felt).earliest;
+    }
     const auto timeOf = [](const physics::OperationEdge& edge, Time unknown) {
         return edge.operation == Operation::Operates  ? edge.reached.inAll
                : edge.operation == Operation::Unknown ? unknown
                                                       : never;
     };
     // Where nothing limits how early it may operate, it still carries its rated current for ever.
-    const Time unlimited = current > question.rated ? Time() : never;
+    const Time unlimited = felt > question.rated ? Time() : never;
     Times times{timeOf(thermal.earliest, unlimited), timeOf(thermal.latest, never)};
     if (promise.earliest.isLimited()) times.earliest = std::max(times.earliest, promise.earliest.time);
     if (promise.latest.isLimited()) times.latest = std::min(times.latest, promise.latest.time);
@@ -59,9 +70,10 @@ std::vector<Current> currentsFrom(const Question& question, const physics::Devic
     constexpr int count = 240;
     constexpr double from = 0.8, hair = 1e-6;
     std::vector<Current> currents;
-    const double span = highest / (question.rated * from);
+    const Current lowest = question.rated * question.inWarmth.value_or(1) * from;
+    const double span = highest / lowest;
     for (int i = 0; i <= count; ++i)
-        currents.push_back(question.rated * from * std::pow(span, static_cast<double>(i) / count));
+        currents.push_back(lowest * std::pow(span, static_cast<double>(i) / count));
     for (const auto* points : {&times.notBefore, &times.operatedBy, &times.curve})
         for (const TimeCurrent& point : *points)
             for (const double side : {1 - hair, 1.0, 1 + hair})
@@ -148,14 +160,15 @@ class HeatRun {
             warmth_ = heating_->stateAfter(warmth_, step.current, step.duration);
             conductor_ = temperatureOf(*question_.conductor, warmth_);
         }
-        early_.advance(step);
+        early_.advance({feltByEarliest(question_, step.current), step.duration});
         late_.advance(step);
         now_ += step.duration;
         note();
     }
 
     void note() {
-        const auto warmest = early_.state([](Ratio a, Ratio b) { return std::max(a, b); });
+        std::optional<Ratio> warmest;
+        if (question_.inWarmth) warmest = early_.state([](Ratio a, Ratio b) { return std::max(a, b); });
         const auto coolest = late_.state([](Ratio a, Ratio b) { return std::min(a, b); });
         earlyOperated_ = earlyOperated_ || (warmest && *warmest >= 1);
         lateOperated_ = lateOperated_ || (coolest && *coolest >= 1);

@@ -37,7 +37,7 @@ struct HeatPicture {
         Time time;
         Temperature conductor; ///< counts only with a limit
         /// Thermal state of the earliest and the latest sound device, which operates at 1; nothing once it
-        /// has operated, and where no limit says how warm it gets.
+        /// has operated, and where nothing says how warm it gets.
         std::optional<Ratio> earliest;
         std::optional<Ratio> latest;
     };

@@ -3,11 +3,30 @@
 
 #include <array>
 
-/// What the checks of overload over time say, and the notes of their workings.
+/// What the checks of overload over time say, and that of load and device in a warm board; the notes of their
+/// workings.
 namespace loopwright::phrase_tables {
 namespace {
 
 constexpr std::array table{
+    // Load and device where the board is warm
+    Phrase{"check.load-device.holds-warm",
+           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is within the {3} that the {2} {1} carries in a place at "
+                                        "{4}."),
+           "current, device, rating, current, temperature"},
+    Phrase{"check.load-device.close-warm",
+           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is close to the {3} that the {2} {1} carries in a place at "
+                                        "{4}."),
+           "current, device, rating, current, temperature"},
+    Phrase{"check.load-device.fails-warm",
+           LOOPWRIGHT_PHRASE("Phrases", "In a place at {4} the {2} {1} carries {3} at most, and load {0} is "
+                                        "more. Cool the place, take load off, or change device and wiring."),
+           "current, device, rating, current, temperature"},
+    Phrase{"check.load-device.fails-warm-unsure",
+           LOOPWRIGHT_PHRASE("Phrases", "In a place at {4} the {2} {1} carries {3} at most, and load {0} is "
+                                        "more; neither operation nor non-operation is assured. Cool the "
+                                        "place, take load off, or change device and wiring."),
+           "current, device, rating, current, temperature"},
     // Works, and overloads
     Phrase{"check.hidden-overload.name", LOOPWRIGHT_PHRASE("Phrases", "Hidden overload"), ""},
     Phrase{"check.hidden-overload.holds",
@@ -108,6 +127,16 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest at "
                                         "any time. It may operate in normal use."),
            "current, rating, device, current"},
+    Phrase{"check.early-operation.close-warm",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Load {0}: in a place at {5} a sound {1} {2} may operate from {3} on, "
+                             "the earliest after {4}. It may operate in normal use."),
+           "current, rating, device, current, time, temperature"},
+    Phrase{"check.early-operation.at-once-warm",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Load {0}: in a place at {4} a sound {1} {2} may operate from {3} on, "
+                             "the earliest at any time. It may operate in normal use."),
+           "current, rating, device, current, temperature"},
     Phrase{"check.early-operation.fails",
            LOOPWRIGHT_PHRASE("Phrases", "Load {0} is more than a sound {1} of {2} is sure to carry."),
            "current, device, rating"},
@@ -154,6 +183,26 @@ constexpr std::array table{
     Phrase{"check.note.replica",
            LOOPWRIGHT_PHRASE("Phrases", "carried for ever; the device counts as any element and body that "
                                         "together meet its standard’s limits, from cold, at its own ambient"),
+           ""},
+    Phrase{"check.note.around-devices", LOOPWRIGHT_PHRASE("Phrases", "around the devices of its board"), ""},
+    Phrase{"check.note.calibrated-at",
+           LOOPWRIGHT_PHRASE("Phrases", "up to this the device carries its rating"), ""},
+    Phrase{"check.note.share-in-warmth",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "of its rating is carried there, by the makers’ stricter figure; between two "
+                             "temperatures that of the warmer"),
+           ""},
+    Phrase{"check.note.share-at-most",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "of its rating, in the warmest place that is published; here it is no more"),
+           ""},
+    Phrase{"check.note.carried-in-warmth", LOOPWRIGHT_PHRASE("Phrases", "what it carries there at most"), ""},
+    Phrase{"check.note.where-calibrated",
+           LOOPWRIGHT_PHRASE("Phrases", "at the temperature that it is calibrated for"), ""},
+    Phrase{"check.note.earliest-in-warmth",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "assumed for the earliest sound device: all currents at which it operates are "
+                             "less by C_a there; those of the latest stay"),
            ""},
     Phrase{"check.note.earliest-device",
            LOOPWRIGHT_PHRASE("Phrases", "the earliest sound device operates, runs falling together"), ""},

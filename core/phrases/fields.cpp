@@ -44,6 +44,8 @@ std::span<const Phrase> fields() {
         Phrase{"field.board.ratedCurrent_A", LOOPWRIGHT_PHRASE("Phrases", "Rated current"), ""},
         Phrase{"field.board.withstandCurrent_kA",
                LOOPWRIGHT_PHRASE("Phrases", "Fault current it may be used at"), ""},
+        Phrase{"field.board.ambient_degC", LOOPWRIGHT_PHRASE("Phrases", "Temperature around its devices"),
+               ""},
         Phrase{"field.board.residual.fitted", LOOPWRIGHT_PHRASE("Phrases", "RCD for the board"), ""},
         Phrase{"field.board.residual.residualCurrent_mA",
                LOOPWRIGHT_PHRASE("Phrases", "Rated residual current"), ""},

@@ -104,6 +104,16 @@ std::optional<Sourced<Ratio>> ReferenceTables::breakerAmbientFactor(Current rate
     return Sourced<Ratio>{best->factor, best->source};
 }
 
+std::optional<Sourced<Ratio>> ReferenceTables::leastBreakerAmbientFactor(Current rated,
+                                                                         Temperature calibratedAt) const {
+    const BreakerTables::AmbientRow* least = nullptr;
+    for (const auto& row : tables_->breakers.ambient)
+        if (row.rated == rated && row.calibratedAt == calibratedAt && (!least || row.factor < least->factor))
+            least = &row;
+    if (!least) return std::nullopt;
+    return Sourced<Ratio>{least->factor, least->source};
+}
+
 std::optional<Sourced<Ratio>> ReferenceTables::breakerGroupingFactor(int adjacent) const {
     if (adjacent < 1) return std::nullopt;
     const auto& rows = tables_->breakers.grouping;

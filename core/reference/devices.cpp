@@ -279,16 +279,23 @@ void readLeastProtective(DeviceTables& tables) {
     });
 }
 
-/// Preferred ratings, of which not every one stands in the tables of loops.
-void readPreferredRatings(DeviceTables& tables) {
+/// Preferred ratings, of which not every one stands in the tables of loops, and where they hold.
+void readRatings(DeviceTables& tables) {
     constexpr std::array columns{"standard", "parameter", "value", "source", "confidence"};
     csv::read("mcb_ratings.csv", columns, [&](const csv::Row& row) {
-        if (row.text("parameter") != "preferred rated current In") return;
-        const Current rated = amperes(row.number("value"));
-        const auto standard = row.text("standard");
-        forFamilies(
-            tables, [&](const DeviceFamily& family) { return family.tripStandard == standard; },
-            [&](DeviceData& data, const DeviceFamily&) { data.ratings.push_back(rated); });
+        const auto standard = row.text("standard"), parameter = row.text("parameter");
+        const auto give = [&](auto&& action) {
+            forFamilies(
+                tables, [&](const DeviceFamily& family) { return family.tripStandard == standard; },
+                [&](DeviceData& data, const DeviceFamily&) { action(data); });
+        };
+        if (parameter == "preferred rated current In")
+            give([&](DeviceData& data) { data.ratings.push_back(amperes(row.number("value"))); });
+        if (parameter == "reference calibration temperature")
+            give([&](DeviceData& data) {
+                data.calibratedAt =
+                    Sourced<Temperature>{celsius(row.number("value")), csv::sourceOf(row, "confidence")};
+            });
     });
 }
 
@@ -319,7 +326,7 @@ DeviceTables DeviceTables::read() {
     readBreakingCapacities(tables);
     readEnergies(tables);
     readLeastProtective(tables);
-    readPreferredRatings(tables);
+    readRatings(tables);
     std::ranges::for_each(tables.data, sortData);
     return tables;
 }
@@ -346,6 +353,11 @@ const DeviceFamily* ReferenceTables::deviceFamily(std::string_view key) const {
 
 std::vector<Current> ReferenceTables::ratings(const DeviceFamily& family) const {
     return tables_->devices.of(family).ratings;
+}
+
+std::optional<Sourced<Temperature>>
+ReferenceTables::calibrationTemperature(const DeviceFamily& family) const {
+    return tables_->devices.of(family).calibratedAt;
 }
 
 bool ReferenceTables::isRating(const DeviceFamily& family, Current rated) const {

@@ -189,6 +189,12 @@ class ReferenceTables {
     /// counts, and of several makers the least. Nothing above the warmest that is published.
     std::optional<Sourced<Ratio>> breakerAmbientFactor(Current rated, Temperature calibratedAt,
                                                        Temperature ambient) const;
+    /// The least of these shares that is published for a rating: a place warmer than any of the table leaves
+    /// no more.
+    std::optional<Sourced<Ratio>> leastBreakerAmbientFactor(Current rated, Temperature calibratedAt) const;
+    /// The place in which a breaker of this family carries its rated current, by its standard. Nothing for
+    /// fuses, and for adjustable breakers, whose makers say it.
+    std::optional<Sourced<Temperature>> calibrationTemperature(const DeviceFamily& family) const;
     /// Of breakers side by side that are loaded together: the share of its rated current that each carries.
     std::optional<Sourced<Ratio>> breakerGroupingFactor(int adjacent) const;
     /// How far an adjustable breaker may depart from its settings (IEC 60947-2). Its own data sheet goes

@@ -94,6 +94,7 @@ struct DeviceData {
     std::vector<EnergyRow> energies;                 ///< by capacity
     std::vector<LeastProtectiveRow> leastProtective; ///< by prospective current
     std::optional<Sourced<Current>> leastBreaking;
+    std::optional<Sourced<Temperature>> calibratedAt;
     std::vector<Current> ratings;
 };
 

@@ -3,6 +3,7 @@
 
 #include "core/assess/visit_records.h"
 #include "core/checks/capacity.h"
+#include "core/checks/device.h"
 #include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
 
@@ -90,6 +91,7 @@ class Finder {
             load_ = loadOverTime(context, context, *current, scratch);
         capacity_ = wiringCapacity(context, context, scratch);
         rated_ = overloadRating(context, scratch);
+        if (rated_) shareInWarmth_ = shareInWarmth(context, *rated_, scratch).value;
         isAdjustable_ = context.family && context.family->adjustable;
         equipment_.assign(context.equipment.begin(), context.equipment.end());
     }
@@ -202,7 +204,7 @@ class Finder {
 
     void lessLoad() {
         if (!rated_) return;
-        Current most = allowed(*rated_);
+        Current most = allowed(*rated_ * shareInWarmth_);
         if (carried()) most = std::min(most, allowed(*carried()));
         most = amperes(floored(most.base(), 1));
         if (!(most < load_->load.peak) || !(most > Current())) return;
@@ -381,6 +383,7 @@ class Finder {
     std::optional<LoadOverTime> load_;
     std::optional<Current> capacity_;
     std::optional<Current> rated_; ///< of the overload release
+    Ratio shareInWarmth_ = 1;      ///< of it that is carried in the warmth of the board
     bool isAdjustable_ = false;
     std::vector<const Equipment*> equipment_;
     std::vector<Remedy> remedies_;

@@ -36,7 +36,7 @@ const std::map<RecordKind, Plan>& plans() {
          {{"",
            RecordKind::Board,
            {"name", "description", "location", "fedFrom", "phases", "earthing", "ratedCurrent_A",
-            "withstandCurrent_kA"}},
+            "withstandCurrent_kA", "ambient_degC"}},
           {QT_TRANSLATE_NOOP("RecordForm", "Residual device for the whole board"),
            RecordKind::Board,
            {"residual.fitted", "residual.residualCurrent_mA", "residual.type", "residual.delay"}},

@@ -75,10 +75,15 @@ class Facts {
             .arg(words_.number(static_cast<std::int64_t>(edge.run)), after);
     }
 
+    QString earliestText() const {
+        if (!overload_.inWarmth) return tr("may operate at any time: nothing is known of so warm a place");
+        return answer_.holdsOut || !answer_.earliest.operates()
+                   ? edgeText(answer_.earliest, tr("does not operate"))
+                   : tr("may operate at any time");
+    }
+
     void addEdges() {
-        add(tr("The earliest sound %1").arg(device_), answer_.holdsOut || !answer_.earliest.operates()
-                                                          ? edgeText(answer_.earliest, tr("does not operate"))
-                                                          : tr("may operate at any time"));
+        add(tr("The earliest sound %1").arg(device_), earliestText());
         add(tr("The latest sound %1").arg(device_), edgeText(answer_.latest, tr("need never operate")));
         const QString from = amperesText(answer_.agedMayOperateAt);
         add(tr("One that heat has made early"),
@@ -90,7 +95,7 @@ class Facts {
 
     void addMargins() {
         const Current load = overload_.load.load.peak;
-        if (answer_.mayOperateAt > load)
+        if (overload_.inWarmth && answer_.mayOperateAt > load)
             add(tr("More load until it may operate"), amperesText(answer_.mayOperateAt - load));
         if (answer_.mustOperateAt && *answer_.mustOperateAt > load)
             add(tr("More load until it must operate"), amperesText(*answer_.mustOperateAt - load));

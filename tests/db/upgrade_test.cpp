@@ -106,6 +106,24 @@ TEST_F(UpgradeTest, EveryFieldCanBeWrittenAfterwards) {
     EXPECT_EQ(loaded.equipment[0].kind, EquipmentKind::SpaceHeating);
 }
 
+TEST_F(UpgradeTest, AWorkbookOfVersionThreeLearnsHowWarmItIsAroundDevices) {
+    for (const int version : {2, 3})
+        old().exec(scriptOf(version));
+    old().exec("PRAGMA user_version = 3");
+    {
+        SQLite::Database file = old();
+        SQLite::Statement known(file, "SELECT 1 FROM pragma_table_info('board') WHERE name = 'ambient_degC'");
+        ASSERT_FALSE(known.executeStep()) << "version 3 has no such column";
+    }
+    Workbook book = open();
+    EXPECT_EQ(versionOfFile(), latestSchemaVersion());
+    EXPECT_EQ(must(book.load(site.site.id)), site);
+    must(book.commit(setting(RecordKind::Board, site.boards[0].id, "ambient_degC", "45")));
+    EXPECT_EQ(must(book.load(site.site.id)).boards[0].ambient, Entry<Temperature>::of(celsius(45), 0));
+    must(book.undo());
+    EXPECT_EQ(must(book.load(site.site.id)), site);
+}
+
 TEST_F(UpgradeTest, LogsCanBeKeptAfterwards) {
     Workbook book = open();
     const std::string_view text = "0;5\n1;6\n";

@@ -40,6 +40,7 @@ class BoardFacts {
         add(translate(QT_TRANSLATE_NOOP("Report", "Board rated")),
             joinedWith(entry(board_.ratedCurrent, units::ampere),
                        entry(board_.withstandCurrent, units::kiloampere)));
+        add(input_.words.word("field.board.ambient_degC"), entry(board_.ambient, units::celsius));
         addResidual();
         addOutcome(translate(QT_TRANSLATE_NOOP("Report", "Polarity")), &BoardReading::polarity);
         if (board_.phases == Phases::Three)

@@ -94,6 +94,16 @@ RC_GTEST_PROP(Direction, WarmerAndMoreCrowdedIsNeverBetter, ()) {
     }
 }
 
+RC_GTEST_PROP(Direction, AWarmerBoardIsNeverBetterForItsDevices, ()) {
+    Fixture fixture = anyExact();
+    fixture.circuit().load = typed(amperes(anyBetween(1, 40)), 2);
+    const double cool = anyBetween(-10, 60), warm = cool + anyBetween(0, 60);
+    fixture.board().ambient = typed(celsius(cool), 2);
+    const Finding less = fixture.find("load-device");
+    fixture.board().ambient = typed(celsius(warm), 2);
+    expectNoBetter(less, fixture.find("load-device"));
+}
+
 RC_GTEST_PROP(Direction, MoreCopperIsNeverWorse, ()) {
     Fixture fixture = anyExact();
     const std::vector<double> sizes{1.5, 2.5, 4, 6, 10, 16};

@@ -120,6 +120,7 @@ inline void scramble(Fixture& fixture) {
     fixture.board().phases = chance(2) ? Phases::Three : Phases::L1;
     fixture.board().withstandCurrent = anyEntry<Current>({2, 10}, 1000);
     fixture.board().ratedCurrent = anyEntry<Current>({32, 63, 100});
+    if (chance(2)) fixture.board().ambient = anyEntry<Temperature>({-5, 25, 35, 45, 55, 90});
 
     CircuitReading& reading = fixture.reading();
     for (const auto member : {&CircuitReading::ringLine, &CircuitReading::ringNeutral,

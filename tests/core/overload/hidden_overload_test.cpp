@@ -74,6 +74,29 @@ TEST(HiddenOverload, TheMarginsAreWhereTheAnswerTurns) {
     }
 }
 
+TEST(HiddenOverload, WarmthBringsTheEarliestNearerAndLeavesTheLatest) {
+    const Case cold("60898-C", 50, {runs(58, 30, 30)}), more("60898-C", 50, {runs(58 / 0.8, 30, 30)});
+    Question asked = cold.question();
+    asked.inWarmth = 0.8;
+    const HiddenOverload usual = cold.answered(), warm = answer(asked), heavier = more.answered();
+    EXPECT_NEAR(warm.mayOperateAt / usual.mayOperateAt, 0.8, 1e-9);
+    EXPECT_NEAR(warm.agedMayOperateAt / usual.agedMayOperateAt, 0.8, 1e-9);
+    ASSERT_TRUE(warm.earliest.operates());
+    EXPECT_NEAR(warm.earliest.after / heavier.earliest.after, 1, 1e-9)
+        << "as a load that is larger by as much";
+    EXPECT_EQ(warm.latest.operation, usual.latest.operation);
+    EXPECT_EQ(warm.mustOperateAt, usual.mustOperateAt);
+
+    asked.inWarmth.reset();
+    const HiddenOverload unknown = answer(asked);
+    EXPECT_FALSE(unknown.holdsOut) << "it may operate sooner than is known";
+    EXPECT_EQ(unknown.mustOperateAt, usual.mustOperateAt);
+    const Load light = loadOf(std::vector{steady(20)});
+    const Question asLight{asked.device, asked.rated, asked.instantaneous, light,
+                           std::nullopt, asked.shift, std::nullopt,        std::nullopt};
+    EXPECT_EQ(answer(asLight).earliest.operation, physics::Operation::Unknown);
+}
+
 TEST(HiddenOverload, OfABreakerNothingIsSureThatItsTestsDoNotProve) {
     // 1.5 I_n: the standard asks 1.45 I_n only for an hour that follows one of 1.13 I_n.
     for (const double run : {10.0, 20.0}) {

@@ -92,6 +92,24 @@ TEST(LoggedCurrent, SkippingBlocksComesToWhatGoingThroughEverySampleDoes) {
             }
 }
 
+TEST(LoggedCurrent, WarmthIsToTheEarliestAsALargerCurrent) {
+    LoggedQuestion asked = question("60898-C", 50);
+    asked.instantaneous.reset();
+    const auto logOf = [](double load) {
+        return following({{amperes(load), minutes(50)}, {amperes(5), minutes(10)}}, 7, 3000);
+    };
+    const LoggedAnswer usual = answerLogged(asked, logOf(65)), more = answerLogged(asked, logOf(65 / 0.8));
+    asked.inWarmth = 0.8;
+    const LoggedAnswer warm = answerLogged(asked, logOf(65));
+    ASSERT_TRUE(usual.earliest && warm.earliest && more.earliest);
+    EXPECT_LT(*warm.earliest, *usual.earliest);
+    EXPECT_NEAR(*warm.earliest / *more.earliest, 1, 1e-6) << "within the first run, whose current is larger";
+    EXPECT_EQ(warm.latest, usual.latest);
+    asked.inWarmth.reset();
+    EXPECT_FALSE(answerLogged(asked, logOf(65)).earliest) << "not known";
+    EXPECT_EQ(answerLogged(asked, logOf(65)).latest, usual.latest);
+}
+
 TEST(LoggedCurrent, APeakShorterThanTheStandardsTimeIsSureOfNothing) {
     // 5 I_n for 0.1 s operates a breaker of type B (IEC 60898-1, table 7, e).
     const LoggedQuestion asked = question("60898-B", 32);

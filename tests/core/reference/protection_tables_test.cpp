@@ -23,6 +23,32 @@ TEST(BreakerTables, AWarmerPlaceLeavesLessOfTheRating) {
     EXPECT_FALSE(factor(2, 30, 40)->source.title.empty());
 }
 
+TEST(BreakerTables, NoPlaceIsKnownToLeaveLessThanTheLeastThatIsPublished) {
+    const auto least = [](double rated, double calibrated) {
+        return tables().leastBreakerAmbientFactor(amperes(rated), celsius(calibrated));
+    };
+    EXPECT_DOUBLE_EQ(least(2, 30)->value, 0.745) << "at 70 degC";
+    EXPECT_DOUBLE_EQ(least(20, 30)->value, 0.85) << "at 55 degC";
+    EXPECT_FALSE(least(17, 30)) << "no such rating";
+    EXPECT_FALSE(least(2, 20)) << "no such calibration";
+}
+
+// IEC 60898-1: 30 degC. Fuses have none, and of adjustable breakers the maker says it.
+TEST(BreakerTables, CalibrationGoesByTheStandard) {
+    const auto calibrated = [](std::string_view key) {
+        return tables().calibrationTemperature(*tables().deviceFamily(key));
+    };
+    for (const char* key : {"60898-B", "60898-C", "60898-D", "61009-B", "61009-C", "61009-D"}) {
+        ASSERT_TRUE(calibrated(key)) << key;
+        EXPECT_EQ(calibrated(key)->value, celsius(30)) << key;
+    }
+    EXPECT_FALSE(calibrated("60898-B")->source.fromMemory);
+    EXPECT_EQ(calibrated("3871-2")->value, celsius(20));
+    EXPECT_TRUE(calibrated("3871-2")->source.fromMemory);
+    for (const char* key : {"60947-2", "60269-gG", "88-2", "88-3", "1361", "3036", "1362"})
+        EXPECT_FALSE(calibrated(key)) << key;
+}
+
 TEST(BreakerTables, NeighboursTakeTheirShare) {
     EXPECT_EQ(tables().breakerGroupingFactor(1)->value, 1);
     EXPECT_EQ(tables().breakerGroupingFactor(3)->value, 0.9);

@@ -32,6 +32,36 @@ TEST(LoggedWords, SayWhereALogBeginsUnderLoadThatColdIsAssumed) {
     }
 }
 
+TEST(LoggedWords, ClaimNothingOfTheEarliestWhereItsWarmthIsNotKnown) {
+    CircuitLog log = logThatBeganWith(0);
+    EXPECT_TRUE(loggedSentences(log, plain).contains(QStringLiteral("No sound breaker would have operated")));
+    log.isWarmthKnown = false;
+    const QString said = loggedSentences(log, plain);
+    EXPECT_FALSE(said.contains(QStringLiteral("would have operated"))) << utf8(said);
+    EXPECT_TRUE(said.contains(QStringLiteral("not known"))) << utf8(said);
+}
+
+TEST(OverloadFacts, ClaimNothingOfTheEarliestWhereItsWarmthIsNotKnown) {
+    OverloadAnswer overload;
+    overload.rated = amperes(32);
+    overload.load.load.peak = amperes(30);
+    overload.answer.mayOperateAt = amperes(36.2);
+    overload.answer.holdsOut = true;
+    const auto factOf = [&](const QString& what) {
+        const auto facts = overloadFacts(overload, "check.word.breaker", plain);
+        const auto fact = std::ranges::find(facts, what, &OverloadFact::what);
+        return fact == facts.end() ? QString() : fact->said;
+    };
+    const QString earliest = QStringLiteral("The earliest sound breaker"),
+                  more = QStringLiteral("More load until it may operate");
+    EXPECT_EQ(factOf(earliest), QStringLiteral("does not operate"));
+    EXPECT_FALSE(factOf(more).isEmpty());
+    overload.inWarmth.reset();
+    EXPECT_TRUE(factOf(earliest).startsWith(QStringLiteral("may operate at any time")))
+        << utf8(factOf(earliest));
+    EXPECT_TRUE(factOf(more).isEmpty()) << utf8(factOf(more));
+}
+
 TEST(OverloadFacts, AlwaysSayFromWhichLoadADeviceThatHeatMadeEarlyMayOperate) {
     for (const bool earliestOperates : {false, true})
         for (const bool agedOperates : {false, true}) {
