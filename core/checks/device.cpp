@@ -61,9 +61,18 @@ Figure<Ratio> shareInWarmth(const CircuitContext& context, Current rated, Worksh
         });
         return {std::min<Ratio>(1, published->value)};
     }
-    sheet.unpublishedBeyond(context.board, "ambient_degC");
     const auto least = context.tables.leastBreakerAmbientFactor(rated, calibrated->value);
-    if (!least || least->value >= 1) return {1, Bound::OrLess};
+    const bool isListed = least && least->value < 1;
+    const auto ofOthers = context.tables.strictestAmbientFactor(calibrated->value, around.value);
+    if (!isListed && ofOthers) {
+        sheet.show([&] {
+            return assumedTerm("C_a", ofOthers->value, units::ratio, {"check.note.share-of-others", {}},
+                               ofOthers->source);
+        });
+        return {std::min<Ratio>(1, ofOthers->value)};
+    }
+    sheet.unpublishedBeyond(context.board, "ambient_degC");
+    if (!isListed) return {1, Bound::OrLess};
     sheet.show([&] {
         return tableTerm("C_a", least->value, units::ratio, least->source, {"check.note.share-at-most", {}});
     });

@@ -21,8 +21,9 @@ const DeviceFamily* deviceFamily(const CircuitRecords& circuit, Worksheet& sheet
 /// C_a, at most 1: the share of its rated current that the circuit's device carries in the warmth of its
 /// board, by makers' tables. A cool place is no reason for more, since 433.1 of IEC 60364-4-43 compares with
 /// I_n (condition 1). 1 where no temperature is recorded, and of devices whose standard names none that they
-/// are calibrated at. Where no table reaches so far, or the record holds on one side only, it is the most
-/// that it can be, with the bound that says so, and noted on the sheet.
+/// are calibrated at. For a rating of which nothing is published the strictest figure of the others is
+/// assumed, which hardly differ. Where no table reaches so far, or the record holds on one side only, it is
+/// the most that it can be, with the bound that says so, and noted on the sheet.
 Figure<Ratio> shareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet);
 
 /// Times of a device; nullptr where nothing is promised.

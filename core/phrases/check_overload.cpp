@@ -192,6 +192,11 @@ constexpr std::array table{
                              "of its rating is carried there, by the makers’ stricter figure; between two "
                              "temperatures that of the warmer"),
            ""},
+    Phrase{"check.note.share-of-others",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "of its rating; nothing is published for this rating, so the strictest figure "
+                             "of the others, which hardly differ, is assumed"),
+           ""},
     Phrase{"check.note.share-at-most",
            LOOPWRIGHT_PHRASE("Phrases",
                              "of its rating, in the warmest place that is published; here it is no more"),

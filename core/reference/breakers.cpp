@@ -114,6 +114,16 @@ std::optional<Sourced<Ratio>> ReferenceTables::leastBreakerAmbientFactor(Current
     return Sourced<Ratio>{least->factor, least->source};
 }
 
+std::optional<Sourced<Ratio>> ReferenceTables::strictestAmbientFactor(Temperature calibratedAt,
+                                                                      Temperature ambient) const {
+    std::optional<Sourced<Ratio>> strictest;
+    for (const auto& row : tables_->breakers.ambient) {
+        const auto factor = breakerAmbientFactor(row.rated, calibratedAt, ambient);
+        if (factor && (!strictest || factor->value < strictest->value)) strictest = factor;
+    }
+    return strictest;
+}
+
 std::optional<Sourced<Ratio>> ReferenceTables::breakerGroupingFactor(int adjacent) const {
     if (adjacent < 1) return std::nullopt;
     const auto& rows = tables_->breakers.grouping;

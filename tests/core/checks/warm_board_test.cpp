@@ -90,14 +90,19 @@ TEST(WarmBoard, BeyondTheTableNobodyCanTellUnlessItFailsAnyway) {
     EXPECT_EQ(termOf(above, "C_a")->note.key, "check.note.share-at-most");
 }
 
-TEST(WarmBoard, ARatingWithoutAPublishedFigureIsHeldAgainstItselfAtMost) {
+TEST(WarmBoard, ARatingWithoutAPublishedFigureIsTakenToBeLikeTheStrictestOfTheOthers) {
     const auto find = [](double load, double ambient) {
         return WarmBoard(load, ambient).with("60898-B", 40).find("load-device");
     };
     EXPECT_EQ(find(20, 30).verdict, Verdict::Holds);
-    EXPECT_EQ(find(20, 35).verdict, Verdict::CannotTell) << testing::PrintToString(find(20, 35));
-    EXPECT_EQ(find(41, 35).verdict, Verdict::Fails) << "above its rating, however warm it is";
-    EXPECT_EQ(find(41, 35).sentence.key, "check.load-device.fails-carried");
+    EXPECT_FALSE(find(20, 30).working->restsOnAssumption);
+    const Finding warm = find(20, 35);
+    EXPECT_EQ(warm.verdict, Verdict::Holds) << testing::PrintToString(warm);
+    EXPECT_NEAR(warm.limit->value, 40 * 0.9375, 1e-9) << "8 A at 40 degC";
+    EXPECT_TRUE(warm.working->restsOnAssumption);
+    EXPECT_EQ(find(39, 35).verdict, Verdict::Fails);
+    EXPECT_EQ(find(20, 75).verdict, Verdict::CannotTell) << "nothing reaches so far";
+    EXPECT_EQ(find(41, 75).verdict, Verdict::Fails) << "above its rating, however warm it is";
 }
 
 TEST(WarmBoard, ABoundIsUsedOnItsSafeSide) {
