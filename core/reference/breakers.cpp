@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <tuple>
 
 // Breakers of whatever family: surroundings, neighbours, settings; and the curves of relays.
 namespace loopwright {
@@ -116,12 +117,14 @@ std::optional<Sourced<Ratio>> ReferenceTables::leastBreakerAmbientFactor(Current
 
 std::optional<Sourced<Ratio>> ReferenceTables::strictestAmbientFactor(Temperature calibratedAt,
                                                                       Temperature ambient) const {
-    std::optional<Sourced<Ratio>> strictest;
-    for (const auto& row : tables_->breakers.ambient) {
-        const auto factor = breakerAmbientFactor(row.rated, calibratedAt, ambient);
-        if (factor && (!strictest || factor->value < strictest->value)) strictest = factor;
-    }
-    return strictest;
+    const BreakerTables::AmbientRow* strictest = nullptr;
+    const auto key = [](const auto& row) { return std::tuple(row.ambient, row.factor); };
+    for (const auto& row : tables_->breakers.ambient)
+        if (row.calibratedAt == calibratedAt && row.ambient >= ambient &&
+            (!strictest || key(row) < key(*strictest)))
+            strictest = &row;
+    if (!strictest) return std::nullopt;
+    return Sourced<Ratio>{strictest->factor, strictest->source};
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::breakerGroupingFactor(int adjacent) const {

@@ -192,7 +192,8 @@ class ReferenceTables {
     /// The least of these shares that is published for a rating: a place warmer than any of the table leaves
     /// no more.
     std::optional<Sourced<Ratio>> leastBreakerAmbientFactor(Current rated, Temperature calibratedAt) const;
-    /// The least that breakerAmbientFactor gives for any rating; of what is published they hardly differ.
+    /// The least share that is published for any rating, at this temperature or the next warmer one; at one
+    /// temperature they hardly differ.
     std::optional<Sourced<Ratio>> strictestAmbientFactor(Temperature calibratedAt, Temperature ambient) const;
     /// The place in which a breaker of this family carries its rated current, by its standard. Nothing for
     /// fuses, and for adjustable breakers, whose makers say it.
