@@ -203,6 +203,7 @@ struct BreakerTables {
     std::vector<AmbientRow> ambient; ///< by rating, ambient
     std::vector<GroupingRow> grouping;
     std::vector<SpreadRow> spreads;
+    std::vector<Sourced<Ratio>> settings;      ///< of I_n, smallest first
     std::vector<ConventionalRow> conventional; ///< IEC 60947-2
     Sourced<physics::Spread> instantaneous;
     Time instantaneousTime;
