@@ -143,15 +143,16 @@ std::vector<CheckShift> shiftsBetween(std::vector<Finding> before, std::vector<F
 
 tl::expected<Installation, Message> foretold(const Installation& installation, Id visit, Id circuit,
                                              const Change& change, const ReferenceTables& tables) {
-    Installation changed = installation;
-    if (auto done = apply(changed, change); !done) return tl::unexpected(done.error());
+    auto result = applied(installation, change);
+    if (!result) return result;
+    Installation& changed = *result;
     for (const Id made : broughtIntoUse(change, installation, changed, circuit))
         if (!findReading(changed.circuitReadings, visit, &CircuitReading::circuit, made))
             changed.circuitReadings.push_back(
                 predictedReading(changed, visit, *find(changed.circuits, made), tables));
     const Circuit* before = find(installation.circuits, circuit);
     const Circuit* after = find(changed.circuits, circuit);
-    if (!before || !after) return changed;
+    if (!before || !after) return result;
     const bool otherEquipment = equipmentOf(installation, circuit) != equipmentOf(changed, circuit);
     const bool otherLoad = before->load != after->load || otherEquipment;
     if (otherLoad && !otherEquipment)
@@ -163,7 +164,7 @@ tl::expected<Installation, Message> foretold(const Installation& installation, I
         foretellResistances(reading, Lengthwise::of(tables, before->wiring),
                             Lengthwise::of(tables, after->wiring));
     }
-    return changed;
+    return result;
 }
 
 tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit, Id circuit,
