@@ -87,7 +87,7 @@ QWidget* OverloadPage::makeSheet() {
     column->addWidget(pictures_);
     column->addWidget(titled(tr("Logged current"),
                              tr("What a logger wrote, in place of the duty: the same devices and conductors, "
-                                "from cold."),
+                                "from cold, and had it gone on like this before."),
                              logged_));
     column->addWidget(
         titled(tr("What if"), tr("On a copy: change the load, its duty, the device or the wiring."), trial_));
