@@ -26,7 +26,13 @@ bool isOneOf(std::span<const std::string_view> checks, std::string_view check) {
     return std::ranges::find(checks, check) != checks.end();
 }
 
-enum class Fit : std::uint8_t { Holds, OtherDevice, LargerConductors };
+/// How a circuit is: the last two ask for something else.
+enum class Fit : std::uint8_t {
+    Holds,
+    Undecided, ///< nothing fails, but of what conductors decide something cannot be told
+    LargerConductors,
+    OtherDevice
+};
 
 /// Devices and conductors tried on a circuit that is not there yet.
 class Layouts {
@@ -49,7 +55,7 @@ class Layouts {
             for (const Current rated : about_.tables.ratings(*family)) {
                 if (rated < *load_) continue;
                 if (ratingsLeft-- == 0) break;
-                if (holdsWith(*family, rated)) return circuit_;
+                if (auto laid = smallestFor(*family, rated)) return laid;
             }
         }
         return std::nullopt;
@@ -93,22 +99,25 @@ class Layouts {
         return wiringCapacity(context, CircuitRecords{wired, nullptr, {}, nullptr}, scratch);
     }
 
-    bool holdsWith(const DeviceFamily& family, Current rated) {
+    /// The smallest conductors with which everything holds, or else the smallest with which nothing fails.
+    std::optional<Circuit> smallestFor(const DeviceFamily& family, Current rated) {
         constexpr int mostSizes = 5; // from the first on that carries the device
         circuit_.device = {family.key, planned(rated), {}, {}, {}, {}, {}, {}};
         // Of the kind that is there another is taken to break as much; of any other its plate will say.
         if (family.key == about_.circuit.device.family)
             circuit_.device.breakingCapacity = about_.circuit.device.breakingCapacity;
+        std::optional<Circuit> undecided;
         int sizesLeft = mostSizes;
         for (const Conductors& conductors : conductors_) {
             if (conductors.capacity < rated) continue;
             if (sizesLeft-- == 0) break;
             lay(conductors.line);
             const Fit fit = found();
-            if (fit == Fit::Holds) return true;
-            if (fit == Fit::OtherDevice) return false;
+            if (fit == Fit::Holds) return circuit_;
+            if (fit == Fit::OtherDevice) break;
+            if (fit == Fit::Undecided && !undecided) undecided = circuit_;
         }
-        return false;
+        return undecided;
     }
 
     /// The protective conductor keeps the proportion of the circuit that the equipment comes off; where that
@@ -121,20 +130,21 @@ class Layouts {
         reading_ = predictedReading(site_, about_.visit, circuit_, about_.tables);
     }
 
-    /// Of load, device and wiring everything has to be known.
     Fit found() const {
         Fit fit = Fit::Holds;
         for (const Finding& finding : assessCircuit(site_, about_.visit, circuit_.id, about_.tables,
-                                                    about_.rules, Detail::VerdictOnly)) {
-            const bool isOfDevice = isOneOf(ofDevice, finding.check);
-            if (!isOfDevice && !isOneOf(ofConductors, finding.check)) continue;
-            const bool isUnknown =
-                finding.verdict == Verdict::CannotTell && isOfLoadDeviceAndWiring(finding.check);
-            if (finding.verdict != Verdict::Fails && !isUnknown) continue;
-            if (isOfDevice) return Fit::OtherDevice;
-            fit = Fit::LargerConductors;
-        }
+                                                    about_.rules, Detail::VerdictOnly))
+            fit = std::max(fit, fitBy(finding));
         return fit;
+    }
+    /// Of load, device and wiring everything has to be known.
+    static Fit fitBy(const Finding& finding) {
+        const bool isOfDevice = isOneOf(ofDevice, finding.check);
+        if (!isOfDevice && !isOneOf(ofConductors, finding.check)) return Fit::Holds;
+        const bool isUnknown = finding.verdict == Verdict::CannotTell;
+        if (finding.verdict == Verdict::Fails || (isUnknown && isOfLoadDeviceAndWiring(finding.check)))
+            return isOfDevice ? Fit::OtherDevice : Fit::LargerConductors;
+        return isUnknown && !isOfDevice ? Fit::Undecided : Fit::Holds;
     }
 
     const OverloadedCircuit& about_;

@@ -16,8 +16,9 @@ Circuit unlaidCircuit(const OverloadedCircuit& about, const Equipment& equipment
                       Id fresh);
 
 /// The same with the smallest standard device of the first family that has one, and for that the smallest
-/// standard conductors, at which no check that they decide fails. `moved` is the installation with the
-/// circuit in it and the equipment on it. Nothing where none are sure to hold, or too little is known.
+/// standard conductors, at which every check that they decide holds, or where that cannot be told does not
+/// fail; those of load, device and wiring have to hold. `moved` is the installation with the circuit in it
+/// and the equipment on it. Nothing where there are none, or too little is known.
 std::optional<Circuit> laidOut(const OverloadedCircuit& about, Installation moved, Id circuit);
 
 } // namespace loopwright

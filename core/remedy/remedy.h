@@ -33,10 +33,11 @@ struct Remedy {
 /// worse, by verdict or where it fails by margin; each settles every check of load, device and wiring that
 /// failed. Of one kind rather that which makes every check hold. Never a device larger than the wiring
 /// carries. None where none of those checks fails, or the circuit is not known well enough.
-/// A circuit of its own has the smallest standard device and conductor, as long as this one and laid and
-/// bunched like it, at which none of its checks of load, device and wiring fails, nor any other that those
-/// decide, its loop being predicted from the board's; what only tests can tell does not count. A new one
-/// takes its id from `ids`.
+/// A circuit of its own has the smallest standard device and for that the smallest standard conductors, as
+/// long as this one and laid and bunched like it, at which its checks of load, device and wiring hold and any
+/// other that those decide, its loop being predicted from the board's. Where one of the others cannot be told
+/// whatever the conductors, it must not fail; what only tests can tell does not count. A new one takes its id
+/// from `ids`.
 std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
                              const ReferenceTables& tables, const RuleSet& rules, IdSource& ids);
 
