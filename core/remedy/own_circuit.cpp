@@ -120,13 +120,15 @@ class Layouts {
         return undecided;
     }
 
-    /// The protective conductor keeps the proportion of the circuit that the equipment comes off; where that
-    /// is not known it is as large as the lines. One without a size of its own, armour or conduit, stays so.
+    /// The protective conductor keeps the proportion of the circuit that the equipment comes off, up to the
+    /// size of the lines; where that is not known it is as large as they are. One without a size of its own,
+    /// armour or conduit, stays so.
     void lay(CrossSection line) {
         const Wiring& present = about_.circuit.wiring;
         circuit_.wiring.lineSize = planned(line);
         if (present.protectiveSize.state != EntryState::NotApplicable)
-            circuit_.wiring.protectiveSize = planned(inProportion(present, line, sizes_).value_or(line));
+            circuit_.wiring.protectiveSize =
+                planned(std::min(line, inProportion(present, line, sizes_).value_or(line)));
         reading_ = predictedReading(site_, about_.visit, circuit_, about_.tables);
     }
 

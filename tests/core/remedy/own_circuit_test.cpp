@@ -258,5 +258,37 @@ TEST(OwnCircuit, IsToldByWhatIfAndNotAsAChangeElsewhere) {
     EXPECT_EQ(unread->after->verdict, Verdict::CannotTell);
 }
 
+TEST(OwnCircuit, ChangesElsewhereWhatJudgingTheWholeSiteFinds) {
+    Fixture fixture = ovenAnd(watts(4000));
+    fixture.addCircuit(Phases::L2, amperes(9));
+    fixture.nest();
+    Circuit spare = {.id = SequentialIds(2'000'000).next(),
+                     .board = fixture.board().id,
+                     .way = "7",
+                     .use = CircuitUse::Spare,
+                     .phases = Phases::L3};
+    fixture.installation.circuits.push_back(spare);
+    const auto remedy = remedyOf(fixture, RemedyKind::SeparateCircuit);
+    ASSERT_TRUE(remedy);
+    const auto result = whatIf(fixture.installation, visitOf(fixture), circuitOf(fixture), remedy->change,
+                               test::tables(), fixture.ruleSet);
+    ASSERT_TRUE(result);
+    const auto rest = [&](const Installation& site) {
+        auto findings =
+            assess(site, visitOf(fixture), test::tables(), fixture.ruleSet, Detail::VerdictOnly).findings;
+        std::erase_if(findings, [&](const Finding& finding) {
+            return finding.subject.id == circuitOf(fixture) || finding.subject.id == spare.id;
+        });
+        return findings;
+    };
+    auto expected = shiftsBetween(rest(fixture.installation), rest(result->changed));
+    std::erase_if(expected, [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });
+    ASSERT_EQ(result->elsewhere.size(), expected.size());
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        EXPECT_EQ(result->elsewhere[i].subject.id, expected[i].subject.id);
+        EXPECT_EQ(result->elsewhere[i].check, expected[i].check);
+    }
+}
+
 } // namespace
 } // namespace loopwright
