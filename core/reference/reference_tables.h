@@ -259,6 +259,9 @@ class ReferenceTables {
     std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Material material, Insulation insulation,
                                                                 bool threePhase, CrossSection size) const;
     std::vector<CrossSection> standardSizes(Material material) const;
+    /// The smallest line conductors that fixed power circuits may have (least_line.csv), by the standard that
+    /// the capacities are those of.
+    std::optional<Sourced<CrossSection>> leastLine(std::string_view standard, Material material) const;
 
     std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;
     /// At `multiple` times the rated residual current.

@@ -109,10 +109,6 @@ constexpr std::array numericLimits{
     NumericLimit{"ringRatedCurrent_A", [](RuleSet& r, double v) { r.ringRatedCurrent = amperes(v); }},
     NumericLimit{"ringLeastCapacity_A", [](RuleSet& r, double v) { r.ringLeastCapacity = amperes(v); }},
     NumericLimit{"ringLeastSize_mm2", [](RuleSet& r, double v) { r.ringLeastSize = squareMillimetres(v); }},
-    NumericLimit{"leastCopperLine_mm2",
-                 [](RuleSet& r, double v) { r.leastCopperLine = squareMillimetres(v); }},
-    NumericLimit{"leastAluminiumLine_mm2",
-                 [](RuleSet& r, double v) { r.leastAluminiumLine = squareMillimetres(v); }},
 };
 constexpr std::string_view disconnectionKey = "disconnection";
 constexpr std::string_view conventionalByRatingKey = "conventionalByRating";

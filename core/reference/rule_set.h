@@ -66,8 +66,6 @@ struct RuleSet {
     Current ringRatedCurrent;
     Current ringLeastCapacity; ///< of each leg, in its installation
     CrossSection ringLeastSize;
-    CrossSection leastCopperLine; ///< of line conductors in fixed wiring
-    CrossSection leastAluminiumLine;
     /// Families for which I_n <= I_z is taken to meet I_2 <= conventionalFactor I_z as well.
     std::vector<std::string> conventionalByRating;
 

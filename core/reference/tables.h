@@ -119,7 +119,13 @@ struct ConductorTables {
         VoltagePerCurrentLength drop;
         Source source;
     };
+    struct LeastRow {
+        std::string standard;
+        Material material = Material::Copper;
+        Sourced<CrossSection> size;
+    };
     std::vector<ResistanceRow> resistances; ///< by material, size
+    std::vector<LeastRow> leastLines;
     std::vector<FactorRow> factors;
     std::vector<DropRow> drops;                                    ///< by insulation, phases, size
     std::array<Sourced<double>, 2> coefficients;                   ///< by Material

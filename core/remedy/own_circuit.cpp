@@ -70,10 +70,9 @@ class Layouts {
     /// The standard sizes that fixed wiring may have.
     std::vector<CrossSection> permitted() const {
         const Material material = circuit_.wiring.material;
-        const CrossSection least =
-            material == Material::Copper ? about_.rules.leastCopperLine : about_.rules.leastAluminiumLine;
+        const auto least = about_.tables.leastLine(about_.rules.capacityStandard, material);
         auto sizes = about_.tables.standardSizes(material);
-        std::erase_if(sizes, [&](CrossSection size) { return size < least; });
+        std::erase_if(sizes, [&](CrossSection size) { return least && size < least->value; });
         return sizes;
     }
     void lookAtTheCircuit() {

@@ -52,8 +52,6 @@ json invented() {
               {"ringRatedCurrent_A", limit(20)},
               {"ringLeastCapacity_A", limit(12)},
               {"ringLeastSize_mm2", limit(4)},
-              {"leastCopperLine_mm2", limit(2.5)},
-              {"leastAluminiumLine_mm2", limit(25)},
               {"conventionalByRating", limit(json::array({"88-2"}))}}},
             {"clauses",
              json::array(
@@ -102,8 +100,6 @@ TEST(RuleSet, AnInventedOneIsReadWhole) {
     EXPECT_EQ(set->ringRatedCurrent, amperes(20));
     EXPECT_EQ(set->ringLeastCapacity, amperes(12));
     EXPECT_EQ(set->ringLeastSize, squareMillimetres(4));
-    EXPECT_EQ(set->leastCopperLine, squareMillimetres(2.5));
-    EXPECT_EQ(set->leastAluminiumLine, squareMillimetres(25));
     EXPECT_THAT(set->conventionalByRating, testing::ElementsAre("88-2"));
     ASSERT_EQ(set->disconnection.size(), 2U);
     EXPECT_EQ(set->disconnection[0].earthing, Earthing::Tt);

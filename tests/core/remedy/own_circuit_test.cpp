@@ -82,6 +82,10 @@ bool isSure(const std::vector<Finding>& findings) {
     });
 }
 
+CrossSection leastLine(const Fixture& fixture) {
+    return test::tables().leastLine(fixture.ruleSet.capacityStandard, Material::Copper)->value;
+}
+
 TEST(OwnCircuit, IsLaidOutWithTheSmallestThatHolds) {
     for (const double kiln : {2700.0, 4000.0, 6500.0}) {
         Fixture fixture = ovenAnd(watts(kiln));
@@ -95,8 +99,7 @@ TEST(OwnCircuit, IsLaidOutWithTheSmallestThatHolds) {
         EXPECT_EQ(valueOf(made, "wiring.length_m"), "18 (assumed)");
         const auto found = foundOfMade(change, fixture);
         EXPECT_FALSE(anyFails(found)) << kiln << " W: " << testing::PrintToString(found);
-        EXPECT_GE(squareMillimetres(std::stod(valueOf(made, "wiring.lineSize_mm2"))),
-                  fixture.ruleSet.leastCopperLine);
+        EXPECT_GE(squareMillimetres(std::stod(valueOf(made, "wiring.lineSize_mm2"))), leastLine(fixture));
 
         const Current rated = amperes(std::stod(valueOf(made, "device.ratedCurrent_A")));
         const CrossSection line = squareMillimetres(std::stod(valueOf(made, "wiring.lineSize_mm2")));
@@ -109,7 +112,7 @@ TEST(OwnCircuit, IsLaidOutWithTheSmallestThatHolds) {
             }
         valueOf(made, "device.ratedCurrent_A") = std::to_string(rated.base());
         for (const CrossSection smaller : test::tables().standardSizes(Material::Copper))
-            if (smaller < line && smaller >= fixture.ruleSet.leastCopperLine) {
+            if (smaller < line && smaller >= leastLine(fixture)) {
                 valueOf(made, "wiring.lineSize_mm2") = std::to_string(smaller.base());
                 valueOf(made, "wiring.protectiveSize_mm2") = std::to_string(smaller.base());
                 const auto then = foundOfMade(change, fixture);
