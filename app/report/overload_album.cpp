@@ -83,12 +83,13 @@ OverloadAlbum::OverloadAlbum(const ReportInput& input, const QSizeF& size, const
   , logSize_(logSize) {
     const PlotStyle style = paperPlotStyle(input.words);
     const Id visit = input.assessment.visit;
+    RandomIds ids; // of circuits that remedies would make; paper takes none
     const auto isUnknown = [&](OverloadSheet& sheet) {
         const auto overload =
             circuitOverload(input.installation, visit, sheet.circuit, input.tables, input.rules);
         if (!overload) return true;
         sheet.facts = overloadFacts(overload->found, overload->band.device, input.words);
-        sheet.remedies = remedies(input.installation, visit, sheet.circuit, input.tables, input.rules);
+        sheet.remedies = remedies(input.installation, visit, sheet.circuit, input.tables, input.rules, ids);
         sheet.band = drawn(drawTimeCurrent, overload->band, style, size);
         sheet.heat = drawn(drawHeat, overload->heat, style, size);
         return false;

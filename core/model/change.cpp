@@ -151,11 +151,16 @@ Edit removeRecord(RecordKind kind, Id id) {
 }
 
 tl::expected<void, Message> apply(Installation& installation, const Change& change) {
-    Installation changed = installation;
-    for (const Edit& edit : change.edits)
-        if (auto done = applyStep(changed, edit); !done) return done;
-    installation = std::move(changed);
+    auto changed = applied(installation, change);
+    if (!changed) return tl::unexpected(changed.error());
+    installation = std::move(*changed);
     return {};
+}
+
+tl::expected<Installation, Message> applied(Installation installation, const Change& change) {
+    for (const Edit& edit : change.edits)
+        if (auto done = applyStep(installation, edit); !done) return tl::unexpected(done.error());
+    return installation;
 }
 
 tl::expected<std::string, Message> parseField(const FieldInfo& field, std::string_view typed,

@@ -58,6 +58,8 @@ tl::expected<void, Message> setFields(Record& record, const std::vector<Edit::Va
 /// Applies the change, or leaves `installation` as it was and says why not. Removing a record removes what
 /// belongs to it (a board its circuits, a circuit its equipment and readings).
 tl::expected<void, Message> apply(Installation& installation, const Change& change);
+/// The same, of a copy: what the installation becomes.
+tl::expected<Installation, Message> applied(Installation installation, const Change& change);
 
 /// What a person typed into a field, as its stored form; or the reason why it cannot be a value of that
 /// field.

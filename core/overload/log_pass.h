@@ -72,6 +72,13 @@ class Warming {
             warmed.peak = std::max(warmed.peak, warmed.state);
         }
     }
+    /// By one sample.
+    void goOn(double current, double step) {
+        const Pace pace = paceOf(step);
+        Warmed plain = begun();
+        plain.advance(current * current, pace);
+        finish(plain, &current, 1, pace);
+    }
     /// Counts the state for so long.
     void stay(double time) {
         const double bin = std::min(warmed.state * binsToLimit, static_cast<double>(bins_.size() - 1));
@@ -117,6 +124,7 @@ struct NoWarming {
     Pace paceOf(double) { return {}; }
     Warmed begun() const { return {}; }
     void finish(const Warmed&, const double*, std::size_t, const Pace&) {}
+    void goOn(double, double) {}
     void stay(double) {}
     Warmed warmed;
 };
@@ -212,8 +220,8 @@ class Pass {
         for (std::size_t i = block.first; i < block.first + block.count; ++i) {
             const double current = channel_.amperes[i], square = current * current;
             const double step = stepOf(channel_, i);
-            goOn(quick_, current, step);
-            goOn(slow_, current, step);
+            quick_.goOn(current, step);
+            slow_.goOn(current, step);
             block.energy += square * step;
             block.time += step;
             block.highest = std::max(block.highest, square);
@@ -221,13 +229,6 @@ class Pass {
             unseen_ += step;
             if (++sinceLook_ >= look_) lookAtBoth();
         }
-    }
-
-    static void goOn(Warms& warming, const double& current, double step) {
-        const Pace pace = warming.paceOf(step);
-        auto plain = warming.begun();
-        plain.advance(current * current, pace);
-        warming.finish(plain, &current, 1, pace);
     }
 
     void lookAtBoth() {

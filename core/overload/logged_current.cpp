@@ -2,6 +2,7 @@
 #include "core/overload/logged_current.h"
 
 #include "core/overload/log_pass.h"
+#include "core/overload/log_start.h"
 #include "core/physics/thermal_replica.h"
 
 #include <algorithm>
@@ -17,11 +18,13 @@ namespace {
 class Passage {
   public:
     Passage(const LoggedChannel& channel, const std::vector<Block>& blocks,
-            const physics::ThermalReplica& replica)
+            const physics::ThermalReplica& replica, const physics::ReplicaState& start)
       : channel_(channel)
       , blocks_(blocks)
       , replica_(replica)
-      , perSquare_(1 / (replica.reference.base() * replica.reference.base())) {
+      , perSquare_(1 / (replica.reference.base() * replica.reference.base()))
+      , state_(start)
+      , bound_(start) {
         for (std::size_t b = 0; b < 2; ++b) {
             constants_[b] = replica.branches[b].constant.base();
             weights_[b] = replica.branches[b].weight;
@@ -30,8 +33,9 @@ class Passage {
         }
     }
 
-    /// When it first operates, in seconds since the first sample, if before `horizon`.
+    /// When it first operates, in seconds since the first sample, if before `horizon`; 0 where it begins so.
     std::optional<double> crossing(double horizon) {
+        if (thermalState(replica_, state_) >= 1) return horizon > 0 ? std::optional(0.0) : std::nullopt;
         for (std::size_t k = 0; k < blocks_.size(); ++k) {
             const Block& block = blocks_[k];
             if (channel_.seconds[block.first] >= horizon) return std::nullopt;
@@ -106,8 +110,8 @@ class Passage {
     double perSquare_;
     std::array<double, 2> constants_{}, weights_{};
     std::array<Decay, 2> sampleDecay_{Decay(1), Decay(1)}, blockDecay_{Decay(1), Decay(1)};
-    physics::ReplicaState state_{}; ///< at the beginning of block `known_`
-    physics::ReplicaState bound_{}; ///< no lower than the state
+    physics::ReplicaState state_; ///< at the beginning of block `known_`
+    physics::ReplicaState bound_; ///< no lower than the state
     std::size_t known_ = 0;
 };
 
@@ -143,32 +147,69 @@ double atOnce(const LoggedQuestion& question, OfBand first) {
     return sooner;
 }
 
-/// Only where the warmth of its place is known.
-double earliest(const LoggedQuestion& question, const LoggedChannel& channel,
-                const std::vector<Block>& blocks) {
-    double first = atOnce(question, [&](const InstantaneousBand& band) {
-        return firstAbove(channel, blocks, question.rated.base() * band.above, false, band.notBefore.base());
-    });
-    for (physics::ThermalReplica replica : question.device.replicas.early) {
-        replica.reference = replica.reference * *question.inWarmth;
-        if (const auto time = Passage(channel, blocks, replica).crossing(first)) first = *time;
+/// Every replica's way through the log, begun cold or as `start` has it.
+class Passages {
+  public:
+    Passages(const LoggedChannel& channel, const std::vector<Block>& blocks, const LogStart* start)
+      : channel_(channel)
+      , blocks_(blocks)
+      , start_(start) {}
+
+    /// When the first of them operates, each of whose currents warmth leaves such a share; `horizon` where
+    /// none does before.
+    double first(const std::vector<physics::ThermalReplica>& replicas, Ratio inWarmth, double horizon) const {
+        for (physics::ThermalReplica replica : replicas) {
+            replica.reference = replica.reference * inWarmth;
+            if (const auto time = crossing(replica, horizon)) horizon = *time;
+        }
+        return horizon;
     }
-    return first;
+    /// When all of them have; `horizon` where one does not before.
+    double all(const std::vector<physics::ThermalReplica>& replicas, double horizon) const {
+        if (replicas.empty()) return horizon;
+        double last = 0;
+        for (const physics::ThermalReplica& replica : replicas) {
+            const auto time = crossing(replica, horizon);
+            if (!time) return horizon;
+            last = std::max(last, *time);
+        }
+        return last;
+    }
+
+  private:
+    std::optional<double> crossing(const physics::ThermalReplica& replica, double horizon) const {
+        const auto start = start_ ? start_->stateOf(replica) : physics::ReplicaState{};
+        return Passage(channel_, blocks_, replica, start).crossing(horizon);
+    }
+
+    const LoggedChannel& channel_;
+    const std::vector<Block>& blocks_;
+    const LogStart* start_;
+};
+
+/// When the earliest and the latest sound device operate.
+struct Operations {
+    double earliest = never, latest = never;
+};
+/// Where nothing operates before `horizon`, that: what the quick releases do; of what begins warm what it
+/// does from cold, which is no sooner. Of the earliest nothing is told where its warmth is not known.
+Operations operations(const LoggedQuestion& question, const Passages& passages, const Operations& horizon) {
+    const physics::ReplicaSet& replicas = question.device.replicas;
+    const double earliest =
+        question.inWarmth ? passages.first(replicas.early, *question.inWarmth, horizon.earliest) : never;
+    return {earliest, passages.all(replicas.late, horizon.latest)};
 }
 
-double latest(const LoggedQuestion& question, const LoggedChannel& channel,
-              const std::vector<Block>& blocks) {
-    const double quick = atOnce(question, [&](const InstantaneousBand& band) {
-        return firstAbove(channel, blocks, question.rated.base() * band.upTo, true, band.within.base());
-    });
-    if (question.device.replicas.late.empty()) return quick;
-    double last = 0;
-    for (const physics::ThermalReplica& replica : question.device.replicas.late) {
-        const auto time = Passage(channel, blocks, replica).crossing(quick);
-        if (!time) return quick;
-        last = std::max(last, *time);
-    }
-    return std::min(last, quick);
+Operations quickOnes(const LoggedQuestion& question, const LoggedChannel& channel,
+                     const std::vector<Block>& blocks) {
+    const double rated = question.rated.base();
+    return {atOnce(question,
+                   [&](const InstantaneousBand& band) {
+                       return firstAbove(channel, blocks, rated * band.above, false, band.notBefore.base());
+                   }),
+            atOnce(question, [&](const InstantaneousBand& band) {
+                return firstAbove(channel, blocks, rated * band.upTo, true, band.within.base());
+            })};
 }
 
 LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warming& slow) {
@@ -187,6 +228,17 @@ LoggedHeat heatOf(const Conductor& conductor, const Warming& quick, const Warmin
 
 std::optional<Time> unlessNever(double time) {
     return time < never ? std::optional(seconds(time)) : std::nullopt;
+}
+
+LoggedWarm warmAnswer(const LoggedQuestion& question, const Passages& passages, const LogStart& start,
+                      const Operations& fromCold, const std::optional<LoggedHeat>& heat) {
+    const Operations found = operations(question, passages, fromCold);
+    LoggedWarm warm{unlessNever(found.earliest), unlessNever(found.latest), std::nullopt};
+    if (const auto& conductor = question.conductor) {
+        warm.peak = std::max(heat->peak, start.warmest(*conductor, conductor->quick));
+        if (conductor->slow) warm.peak = std::max(*warm.peak, start.warmest(*conductor, *conductor->slow));
+    }
+    return warm;
 }
 
 } // namespace
@@ -222,8 +274,12 @@ LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& c
     answer.peak = amperes(std::sqrt(highest));
     answer.rms = amperes(logged > 0 ? std::sqrt(energy / logged) : 0);
     answer.shareAbove = logged > 0 ? above / logged : 0;
-    if (question.inWarmth) answer.earliest = unlessNever(earliest(question, channel, blocks));
-    answer.latest = unlessNever(latest(question, channel, blocks));
+    const Operations cold =
+        operations(question, Passages(channel, blocks, nullptr), quickOnes(question, channel, blocks));
+    answer.earliest = unlessNever(cold.earliest);
+    answer.latest = unlessNever(cold.latest);
+    const LogStart start(channel, blocks, logged > 0 ? energy / logged : 0);
+    answer.warm = warmAnswer(question, Passages(channel, blocks, &start), start, cold, answer.conductor);
     return answer;
 }
 

@@ -26,8 +26,16 @@ struct LoggedHeat {
     Ratio mostAgeing = 0;
 };
 
-/// Everything begins cold and at ambient. In gaps no current is reckoned with, so that what is found was
-/// there, and more may have been.
+/// The same had everything been as warm at the beginning as the log itself lets one think (LogStart): warmer
+/// and sooner than from cold, or the same.
+struct LoggedWarm {
+    std::optional<Time> earliest; ///< 0: by the time that the log began
+    std::optional<Time> latest;
+    std::optional<Temperature> peak; ///< of the conductor, at most; nothing without one
+};
+
+/// Everything begins cold and at ambient but for `warm`: what is found was there, and between the two lies
+/// what a log cannot tell. In gaps no current is reckoned with, so that more may have been.
 struct LoggedAnswer {
     /// When the earliest sound device would have operated, since the first sample; nothing as well where its
     /// warmth is not known.
@@ -40,10 +48,12 @@ struct LoggedAnswer {
     Time gaps;
     std::optional<LoggedHeat> conductor;
     Current atFirst; ///< the first sample: with a load then, more may have been than what begins cold
+    LoggedWarm warm;
 };
 
-/// One pass over the samples, and for each replica one over blocks of them: a bound on its state shows which
-/// blocks cannot make it operate, and only the others are gone through sample by sample.
+/// One pass over the samples, and for each replica one over blocks of them from cold and one from warm: a
+/// bound on its state shows which blocks cannot make it operate, and only the others are gone through sample
+/// by sample.
 LoggedAnswer answerLogged(const LoggedQuestion& question, const LoggedChannel& channel);
 
 } // namespace loopwright::overload

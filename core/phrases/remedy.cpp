@@ -16,14 +16,43 @@ constexpr std::array table{
            "current, current"},
     Phrase{"remedy.other-device", LOOPWRIGHT_PHRASE("Phrases", "Fit another device: {0}, {1}."),
            "family, rating"},
-    Phrase{"remedy.separate-circuit", LOOPWRIGHT_PHRASE("Phrases", "Move to a circuit of its own: {0}."),
+    Phrase{"remedy.separate-conductors",
+           LOOPWRIGHT_PHRASE("Phrases", "Give a circuit of its own to {0}: {1}, {2}; line conductors of {3}, "
+                                        "as long as here, and laid and bunched the same way."),
+           "equipment, family, rating, size"},
+    Phrase{"remedy.separate-cable",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Give a circuit of its own to {0}: {1}, {2}; {3}, its protective conductor {4}, "
+                             "as long as here, and laid and bunched the same way."),
+           "equipment, family, rating, size, size"},
+    Phrase{"remedy.separate-conductors-spare",
+           LOOPWRIGHT_PHRASE("Phrases", "Give a circuit of its own to {0}, on the spare way {4}: {1}, {2}; "
+                                        "line conductors of {3}, as long as here, and laid and bunched the "
+                                        "same way."),
+           "equipment, family, rating, size, path"},
+    Phrase{"remedy.separate-cable-spare",
+           LOOPWRIGHT_PHRASE("Phrases", "Give a circuit of its own to {0}, on the spare way {5}: {1}, {2}; "
+                                        "{3}, its protective conductor {4}, as long as here, and laid and "
+                                        "bunched the same way."),
+           "equipment, family, rating, size, size, path"},
+    Phrase{"remedy.unlaid-circuit",
+           LOOPWRIGHT_PHRASE(
+               "Phrases", "Move to a circuit of its own, which has to be planned: {0}. As long as here, and "
+                          "laid and bunched the same way, no standard device with standard conductors is "
+                          "sure to hold for it."),
            "equipment"},
     Phrase{"remedy.without-plug-fuse",
            LOOPWRIGHT_PHRASE("Phrases", "Connect directly instead of by a fused plug or outlet, so that the "
                                         "circuit’s own device protects it: {0}."),
            "equipment"},
-    Phrase{"remedy.other-setting", LOOPWRIGHT_PHRASE("Phrases", "Set the breaker’s overload release to {0}."),
-           "current"},
+    Phrase{"remedy.other-setting",
+           LOOPWRIGHT_PHRASE("Phrases", "Set the breaker’s overload release to {0}, {1} of its rating."),
+           "current, share"},
+    Phrase{"remedy.other-setting-between",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Set the breaker’s overload release to {0}, {1} of its rating, if its dial can "
+                             "stand between the usual positions."),
+           "current, share"},
     Phrase{"remedy.larger-conductor", LOOPWRIGHT_PHRASE("Phrases", "Fit larger line conductors: {0}."),
            "size"},
     Phrase{"remedy.device-and-conductor",

@@ -61,6 +61,10 @@ void readAdjustable(BreakerTables& tables) {
     });
     csv::read("adjustable_breakers.csv", std::array{"quantity", "low", "high", "confidence", "source"},
               [&](const csv::Row& row) {
+                  if (row.text("quantity") == "overload setting") {
+                      tables.settings.push_back({row.number("low"), csv::sourceOf(row, "confidence")});
+                      return;
+                  }
                   tables.spreads.push_back({std::string(row.text("quantity")),
                                             {row.number("low"), row.number("high")},
                                             csv::sourceOf(row, "confidence")});
@@ -150,6 +154,10 @@ Sourced<physics::BreakerSpreads> ReferenceTables::breakerSpreads(Current ratedCu
     for (const auto& row : tables.spreads)
         result.source.fromMemory |= row.source.fromMemory;
     return result;
+}
+
+std::span<const Sourced<Ratio>> ReferenceTables::overloadSettings() const {
+    return tables_->breakers.settings;
 }
 
 std::span<const NamedCurve> ReferenceTables::inverseCurves() const {

@@ -85,6 +85,18 @@ void readResistances(ConductorTables& tables) {
                       [](const auto& row) { return std::pair(row.material, row.size); });
 }
 
+void readLeastLines(ConductorTables& tables) {
+    csv::read("least_line.csv", std::array{"standard", "material", "size_mm2", "basis", "source"},
+              [&](const csv::Row& row) {
+                  const auto material = materialOf(row.text("material"));
+                  if (!material) row.complain("material", "no such material");
+                  tables.leastLines.push_back(
+                      {std::string(row.text("standard")),
+                       *material,
+                       {squareMillimetres(row.number("size_mm2")), csv::sourceOf(row, "basis")}});
+              });
+}
+
 void readCoefficients(ConductorTables& tables) {
     constexpr std::array columns{"record_type", "material", "value", "basis", "source"};
     csv::read("r1_r2_per_metre.csv", columns, [&](const csv::Row& row) {
@@ -211,6 +223,7 @@ void readDrops(ConductorTables& tables) {
 ConductorTables ConductorTables::read() {
     ConductorTables tables;
     readResistances(tables);
+    readLeastLines(tables);
     readCoefficients(tables);
     readAdiabatic(tables);
     readTemperatureLimits(tables);
@@ -249,6 +262,13 @@ ReferenceTables::adiabaticFactor(ConductorRole role, Material material, Insulati
 std::optional<Sourced<physics::ConductorConstants>>
 ReferenceTables::conductorConstants(Material material) const {
     return tables_->conductors.constants[index(material)];
+}
+
+std::optional<Sourced<CrossSection>> ReferenceTables::leastLine(std::string_view standard,
+                                                                Material material) const {
+    for (const auto& row : tables_->conductors.leastLines)
+        if (row.standard == standard && row.material == material) return row.size;
+    return std::nullopt;
 }
 
 std::optional<Sourced<Temperature>> ReferenceTables::conductorLimit(Insulation insulation) const {

@@ -204,6 +204,9 @@ class ReferenceTables {
     /// before this wherever it is at hand. The conventional time goes by the rated current, not by what the
     /// overload release is set to.
     Sourced<physics::BreakerSpreads> breakerSpreads(Current ratedCurrent) const;
+    /// Where the overload dials of adjustable breakers stand, as shares of I_n, the smallest first
+    /// (adjustable_breakers.csv). Common positions: a dial may have others between them, or fewer.
+    std::span<const Sourced<Ratio>> overloadSettings() const;
     /// Curves of relays (IEC 60255-151).
     std::span<const NamedCurve> inverseCurves() const;
     std::optional<Sourced<FuseEnergy>> fuseEnergy(const DeviceFamily& family, Current rated) const;
@@ -270,6 +273,9 @@ class ReferenceTables {
     std::optional<Sourced<VoltagePerCurrentLength>> voltageDrop(Material material, Insulation insulation,
                                                                 bool threePhase, CrossSection size) const;
     std::vector<CrossSection> standardSizes(Material material) const;
+    /// The smallest line conductors that fixed power circuits may have (least_line.csv), by the standard that
+    /// the capacities are those of.
+    std::optional<Sourced<CrossSection>> leastLine(std::string_view standard, Material material) const;
 
     std::optional<Sourced<Resistance>> insulationMinimum(Voltage nominal) const;
     /// At `multiple` times the rated residual current.

@@ -129,7 +129,13 @@ struct ConductorTables {
         VoltagePerCurrentLength drop;
         Source source;
     };
+    struct LeastRow {
+        std::string standard;
+        Material material = Material::Copper;
+        Sourced<CrossSection> size;
+    };
     std::vector<ResistanceRow> resistances; ///< by material, size
+    std::vector<LeastRow> leastLines;
     std::vector<FactorRow> factors;
     std::vector<DropRow> drops;                                    ///< by insulation, phases, size
     std::array<Sourced<double>, 2> coefficients;                   ///< by Material
@@ -213,6 +219,7 @@ struct BreakerTables {
     std::vector<AmbientRow> ambient; ///< by rating, ambient
     std::vector<GroupingRow> grouping;
     std::vector<SpreadRow> spreads;
+    std::vector<Sourced<Ratio>> settings;      ///< of I_n, smallest first
     std::vector<ConventionalRow> conventional; ///< IEC 60947-2
     Sourced<physics::Spread> instantaneous;
     Time instantaneousTime;

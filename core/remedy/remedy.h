@@ -14,9 +14,10 @@ enum class RemedyKind : std::uint8_t {
     LessLoad,           ///< take load off
     OtherDevice,        ///< another rating, and where need be another family
     WithoutPlugFuse,    ///< connect the only piece to the circuit itself: its device serves it then
-    SeparateCircuit,    ///< move one piece to a circuit of its own
+    SeparateCircuit,    ///< move a piece, or pieces alike, to a circuit of its own, which is laid out
     LargerConductor,    ///< same device
     DeviceAndConductor, ///< both
+    UnlaidCircuit,      ///< a circuit of its own as well, but no standard one is sure to hold along this way
 };
 
 struct Remedy {
@@ -24,14 +25,20 @@ struct Remedy {
     Change change; ///< what to commit when it is taken; its label is the proposal's sentence
     std::vector<CheckShift> circuit;   ///< checks of the circuit whose verdict changes
     std::vector<CheckShift> elsewhere; ///< and of other records
-    bool holdsThroughout = false;      ///< no check of the circuit fails any more
+    std::vector<CheckShift> made; ///< checks of a circuit that it brings into use which fail or cannot tell
+    bool holdsThroughout = false; ///< no check of the circuit fails any more
 };
 
 /// Remedies in the order of their kinds, at most one of each, none of which makes any check of the circuit
 /// worse, by verdict or where it fails by margin; each settles every check of load, device and wiring that
 /// failed. Of one kind rather that which makes every check hold. Never a device larger than the wiring
 /// carries. None where none of those checks fails, or the circuit is not known well enough.
+/// A circuit of its own has the smallest standard device and for that the smallest standard conductors, as
+/// long as this one and laid and bunched like it, at which its checks of load, device and wiring hold and any
+/// other that those decide, its loop being predicted from the board's. Where one of the others cannot be told
+/// whatever the conductors, it must not fail; what only tests can tell does not count. A new one takes its id
+/// from `ids`.
 std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
-                             const ReferenceTables& tables, const RuleSet& rules);
+                             const ReferenceTables& tables, const RuleSet& rules, IdSource& ids);
 
 } // namespace loopwright

@@ -2,6 +2,7 @@
 #include "core/remedy/what_if.h"
 
 #include "core/checks/verdict.h"
+#include "core/remedy/predicted_reading.h"
 
 #include <algorithm>
 #include <map>
@@ -22,20 +23,12 @@ std::vector<Equipment> equipmentOf(const Installation& installation, Id circuit)
     return found;
 }
 
-/// R/l of a conductor in so many strands of parallel conductors.
-std::optional<ResistancePerLength> perLength(const ReferenceTables& tables, Material material,
-                                             const Entry<CrossSection>& size, Ratio parallel = 1) {
-    const auto exact = usable(size);
-    const auto row = exact ? tables.conductorResistance(material, *exact) : std::nullopt;
-    return row ? std::optional(row->value / parallel) : std::nullopt;
-}
-
 struct Lengthwise {
     std::optional<ResistancePerLength> line, protective;
     static Lengthwise of(const ReferenceTables& tables, const Wiring& wiring) {
-        return {perLength(tables, wiring.material, wiring.lineSize,
-                          usable(wiring.parallelConductors).value_or(1)),
-                perLength(tables, wiring.material, wiring.protectiveSize)};
+        return {resistancePerLength(tables, wiring.material, wiring.lineSize,
+                                    usable(wiring.parallelConductors).value_or(1)),
+                resistancePerLength(tables, wiring.material, wiring.protectiveSize)};
     }
 };
 
@@ -64,23 +57,54 @@ void foretellResistances(CircuitReading& reading, const Lengthwise& before, cons
     reading.loopImpedance.origin = Origin::Computed;
 }
 
-std::vector<Finding> elsewhere(std::vector<Finding> findings, Id circuit) {
-    std::erase_if(findings, [&](const Finding& finding) { return finding.subject.id == circuit; });
-    return findings;
+bool contains(const std::vector<Id>& ids, Id id) {
+    return std::ranges::find(ids, id) != ids.end();
 }
 
-/// Whether the change touches nothing but the circuit and its equipment.
-bool isOfCircuit(const Change& change, const Installation& before, const Installation& after, Id circuit) {
+/// Other circuits that the change makes, or brings into use: a way that was spare.
+std::vector<Id> broughtIntoUse(const Change& change, const Installation& before, const Installation& after,
+                               Id circuit) {
+    std::vector<Id> made;
+    for (const Edit& edit : change.edits) {
+        if (edit.kind != RecordKind::Circuit || edit.id == circuit || contains(made, edit.id)) continue;
+        const Circuit* was = find(before.circuits, edit.id);
+        const Circuit* is = find(after.circuits, edit.id);
+        if (is && isInUse(*is) && !(was && isInUse(*was))) made.push_back(edit.id);
+    }
+    return made;
+}
+
+/// Whether the change touches nothing but the circuit, those that it makes on the same board, and the
+/// equipment of both.
+bool isOfCircuit(const Change& change, const Installation& before, const WhatIf& result, Id circuit,
+                 const std::vector<Id>& made) {
+    const Circuit* own = find(before.circuits, circuit);
+    const auto isHere = [&](Id each) { return each == circuit || contains(made, each); };
     const auto belongs = [&](const Installation& site, Id id) {
         const Equipment* equipment = find(site.equipment, id);
-        return !equipment || equipment->circuit == circuit;
+        return !equipment || isHere(equipment->circuit);
     };
-    return std::ranges::all_of(change.edits, [&](const Edit& edit) {
-        if (edit.kind == RecordKind::Equipment) return belongs(before, edit.id) && belongs(after, edit.id);
-        return edit.kind == RecordKind::Circuit && edit.id == circuit && edit.step == Edit::Step::Set &&
-               std::ranges::none_of(edit.values,
-                                    [](const Edit::Value& value) { return value.key == "board"; });
-    });
+    return own && std::ranges::all_of(change.edits, [&](const Edit& edit) {
+               if (edit.kind == RecordKind::Equipment)
+                   return belongs(before, edit.id) && belongs(result.changed, edit.id);
+               if (edit.kind != RecordKind::Circuit || !isHere(edit.id)) return false;
+               const Circuit* was = find(before.circuits, edit.id);
+               const Circuit* is = find(result.changed.circuits, edit.id);
+               return is && is->board == own->board && (!was || was->board == own->board);
+           });
+}
+
+/// Every check of the circuits that a change brings into use, where there was nothing to check.
+std::vector<CheckShift> shiftsOfMade(const Installation& changed, Id visit, const std::vector<Id>& made,
+                                     const ReferenceTables& tables, const RuleSet& rules) {
+    std::vector<CheckShift> shifts;
+    for (const Id circuit : made)
+        for (Finding& finding : assessCircuit(changed, visit, circuit, tables, rules)) {
+            const Subject subject = finding.subject;
+            const std::string_view check = finding.check;
+            shifts.push_back({subject, check, std::nullopt, std::move(finding)});
+        }
+    return shifts;
 }
 
 } // namespace
@@ -119,11 +143,16 @@ std::vector<CheckShift> shiftsBetween(std::vector<Finding> before, std::vector<F
 
 tl::expected<Installation, Message> foretold(const Installation& installation, Id visit, Id circuit,
                                              const Change& change, const ReferenceTables& tables) {
-    Installation changed = installation;
-    if (auto done = apply(changed, change); !done) return tl::unexpected(done.error());
+    auto result = applied(installation, change);
+    if (!result) return result;
+    Installation& changed = *result;
+    for (const Id made : broughtIntoUse(change, installation, changed, circuit))
+        if (!findReading(changed.circuitReadings, visit, &CircuitReading::circuit, made))
+            changed.circuitReadings.push_back(
+                predictedReading(changed, visit, *find(changed.circuits, made), tables));
     const Circuit* before = find(installation.circuits, circuit);
     const Circuit* after = find(changed.circuits, circuit);
-    if (!before || !after) return changed;
+    if (!before || !after) return result;
     const bool otherEquipment = equipmentOf(installation, circuit) != equipmentOf(changed, circuit);
     const bool otherLoad = before->load != after->load || otherEquipment;
     if (otherLoad && !otherEquipment)
@@ -135,7 +164,7 @@ tl::expected<Installation, Message> foretold(const Installation& installation, I
         foretellResistances(reading, Lengthwise::of(tables, before->wiring),
                             Lengthwise::of(tables, after->wiring));
     }
-    return changed;
+    return result;
 }
 
 tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit, Id circuit,
@@ -143,13 +172,19 @@ tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit,
                                      const RuleSet& rules) {
     auto changed = foretold(installation, visit, circuit, change, tables);
     if (!changed) return tl::unexpected(changed.error());
-    WhatIf result{std::move(*changed), {}, {}};
+    WhatIf result{std::move(*changed), {}, {}, {}};
+    const std::vector<Id> made = broughtIntoUse(change, installation, result.changed, circuit);
     result.circuit = shiftsBetween(assessCircuit(installation, visit, circuit, tables, rules),
                                    assessCircuit(result.changed, visit, circuit, tables, rules));
-    const bool isAround = isOfCircuit(change, installation, result.changed, circuit);
+    result.made = shiftsOfMade(result.changed, visit, made, tables, rules);
+    const bool isAround = isOfCircuit(change, installation, result, circuit, made);
     const auto rest = [&](const Installation& site) {
-        if (isAround) return assessAround(site, visit, circuit, tables, rules, Detail::VerdictOnly);
-        return elsewhere(assess(site, visit, tables, rules, Detail::VerdictOnly).findings, circuit);
+        auto findings = isAround ? assessAround(site, visit, circuit, tables, rules, Detail::VerdictOnly)
+                                 : assess(site, visit, tables, rules, Detail::VerdictOnly).findings;
+        std::erase_if(findings, [&](const Finding& finding) {
+            return finding.subject.id == circuit || contains(made, finding.subject.id);
+        });
+        return findings;
     };
     result.elsewhere = shiftsBetween(rest(installation), rest(result.changed));
     std::erase_if(result.elsewhere,

@@ -27,12 +27,14 @@ struct WhatIf {
     Installation changed;
     std::vector<CheckShift> circuit;   ///< every check of the circuit, worst after the change first
     std::vector<CheckShift> elsewhere; ///< checks of other records whose verdict changes, without detail
+    std::vector<CheckShift> made; ///< every check of circuits that the change brings into use, worst first
 };
 
 /// The installation with `change` in it, and with what follows from it for the readings of `visit`: a clamp
 /// reading does not outlive another load; resistances go with the conductors' sizes (IEC 60228, by the
-/// tables), and the loop with them. Readings that are foretold say that they are computed, and so does a
-/// load, which the equipment that is recorded is no witness against. The refusal is that of the change.
+/// tables), and the loop with them; a circuit that the change brings into use has what can be predicted of
+/// its readings. Readings that are foretold say that they are computed, and so does a load, which the
+/// equipment that is recorded is no witness against. The refusal is that of the change.
 tl::expected<Installation, Message> foretold(const Installation& installation, Id visit, Id circuit,
                                              const Change& change, const ReferenceTables& tables);
 

@@ -58,7 +58,7 @@ WorkArea::WorkArea(const Appearance& appearance, IdSource& ids, ChangeDoor door,
   , sheet_(new SheetView(appearance, *model_))
   , form_(new RecordForm(appearance, door_, ids))
   , inspection_(new InspectionPage(appearance, ids, door_))
-  , overload_(new OverloadPage(appearance, door_))
+  , overload_(new OverloadPage(appearance, ids, door_))
   , strip_(new ObservationStrip(appearance))
   , status_(new StatusLine(appearance))
   , pages_(new QStackedWidget)

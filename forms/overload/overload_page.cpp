@@ -26,9 +26,10 @@ constexpr int side = 20, top = 12, between = 24;
 
 } // namespace
 
-OverloadPage::OverloadPage(const Appearance& appearance, ChangeDoor door, QWidget* parent)
+OverloadPage::OverloadPage(const Appearance& appearance, IdSource& ids, ChangeDoor door, QWidget* parent)
   : RoleFrame(appearance, &Look::sheet, {}, &Look::line, parent)
   , appearance_(appearance)
+  , ids_(ids)
   , title_(new RoleLabel(appearance, ScreenText::PageTitle, &Look::ink))
   , facts_(new RoleLabel(appearance, ScreenText::Figure, &Look::inkSoft))
   , band_(new PlotView(appearance))
@@ -86,7 +87,7 @@ QWidget* OverloadPage::makeSheet() {
     column->addWidget(pictures_);
     column->addWidget(titled(tr("Logged current"),
                              tr("What a logger wrote, in place of the duty: the same devices and conductors, "
-                                "from cold."),
+                                "from cold, and had it gone on like this before."),
                              logged_));
     column->addWidget(
         titled(tr("What if"), tr("On a copy: change the load, its duty, the device or the wiring."), trial_));
@@ -132,7 +133,7 @@ void OverloadPage::show(const SiteViewPtr& view, Id circuit) {
     showFindings(*view);
     showPictures(*view);
     remedies_->show(view->installation, loopwright::remedies(view->installation, view->visit, circuit,
-                                                             *view->tables, *view->rules));
+                                                             *view->tables, *view->rules, ids_));
     logged_->show(view, circuit);
     trial_->show(view, circuit);
 }

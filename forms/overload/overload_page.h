@@ -24,8 +24,8 @@ class VerdictPlate;
 class OverloadPage final : public RoleFrame {
     Q_OBJECT
   public:
-    /// `appearance` outlives the page.
-    OverloadPage(const Appearance& appearance, ChangeDoor door, QWidget* parent = nullptr);
+    /// `appearance` and `ids`, of circuits that remedies make, outlive the page.
+    OverloadPage(const Appearance& appearance, IdSource& ids, ChangeDoor door, QWidget* parent = nullptr);
 
     void show(const SiteViewPtr& view, Id circuit);
     Id circuit() const { return circuit_; }
@@ -53,6 +53,7 @@ class OverloadPage final : public RoleFrame {
     void showPictures(const SiteView& view);
 
     const Appearance& appearance_;
+    IdSource& ids_;
     Id circuit_;
     RoleLabel* title_;
     RoleLabel* facts_;

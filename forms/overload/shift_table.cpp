@@ -54,16 +54,21 @@ void ShiftTable::show(const WhatIf& result) {
     const auto nameOf = [this](const CheckShift& shift) {
         return checkName(shift.after ? *shift.after : *shift.before, appearance_.words);
     };
+    const auto nameThere = [&](const CheckShift& shift) {
+        return QStringLiteral("%1: %2").arg(recordTitle(result.changed, shift.subject.kind, shift.subject.id),
+                                            nameOf(shift));
+    };
     for (const bool changed : {true, false}) {
         for (const CheckShift& shift : result.circuit)
             if (isChanged(shift) == changed && (applies(shift.before) || applies(shift.after)))
                 put(rows++, shift, nameOf(shift), !changed);
-        if (!changed) continue;
-        for (const CheckShift& shift : result.elsewhere)
-            put(rows++, shift,
-                QStringLiteral("%1: %2").arg(
-                    recordTitle(result.changed, shift.subject.kind, shift.subject.id), nameOf(shift)),
-                false);
+        if (changed)
+            for (const CheckShift& shift : result.elsewhere)
+                put(rows++, shift, nameThere(shift), false);
+        // What holds of a circuit that is made is no news, but part of the answer.
+        for (const CheckShift& shift : result.made)
+            if (applies(shift.after) && (shift.after->verdict == Verdict::Holds) != changed)
+                put(rows++, shift, nameThere(shift), !changed);
     }
     for (; rows_.size() > rows; rows_.pop_back())
         remove(rows_.back());

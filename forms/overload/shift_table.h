@@ -15,7 +15,8 @@ namespace loopwright {
 class RoleLabel;
 class VerdictWord;
 
-/// Every check before and after a change that is tried, side by side: what changes first, then what stays.
+/// Every check before and after a change that is tried, side by side: what changes first, then what stays. A
+/// circuit that the change makes stands among them with what it would be.
 class ShiftTable final : public QWidget {
     Q_OBJECT
   public:

@@ -27,6 +27,7 @@ class LoggedWords {
             said << tr("It began with %1; device and wiring are taken as cold at its beginning, so they may "
                        "have been warmer and the device sooner.")
                         .arg(amperesText(found_.atFirst));
+        said << warmSentences();
         if (found_.gaps > Time())
             said
                 << tr("Nothing was logged for %1 of it, and no current is reckoned with there: more may have "
@@ -48,6 +49,7 @@ class LoggedWords {
             found_.latest ? tr("would have operated after %1").arg(spokenTime(*found_.latest, words_))
                           : tr("need not have operated"));
         if (found_.conductor) addHeat(*found_.conductor);
+        addWarm();
         return std::move(facts_);
     }
 
@@ -128,6 +130,54 @@ class LoggedWords {
             least == most ? tr("%1 times (estimate)").arg(most)
                           : tr("%1 to %2 times (estimate)").arg(least, most),
             true);
+    }
+
+    // Had it gone on before the log began as it did in it: only where that makes a difference to read.
+
+    static bool isAtOnce(const std::optional<Time>& operated) { return operated && *operated == Time(); }
+    bool isSooner(const std::optional<Time>& warm, const std::optional<Time>& cold) const {
+        return warm && (!cold || isAtOnce(warm) || spokenTime(*warm, words_) != spokenTime(*cold, words_));
+    }
+    bool isEarliestSooner() const {
+        return !mayAtAnyTime() && isSooner(found_.warm.earliest, found_.earliest);
+    }
+    bool isWarmer() const {
+        return found_.conductor && found_.warm.peak &&
+               degrees(*found_.warm.peak) != degrees(found_.conductor->peak);
+    }
+
+    QStringList warmSentences() const {
+        QStringList said;
+        if (isEarliestSooner())
+            said << (isAtOnce(found_.warm.earliest)
+                         ? tr("Had it gone on like this before, the earliest sound %1 would have operated by "
+                              "the time that it began.")
+                               .arg(device_)
+                         : tr("Had it gone on like this before, the earliest sound %1 would have operated "
+                              "after %2.")
+                               .arg(device_, spokenTime(*found_.warm.earliest, words_)));
+        if (isWarmer())
+            said
+                << (*found_.warm.peak > log_.conductor->limit
+                        ? tr("Had it gone on like this before, conductors would have got as warm as %1, more "
+                             "than their insulation bears.")
+                        : tr("Had it gone on like this before, conductors would have got as warm as %1."))
+                       .arg(degrees(*found_.warm.peak));
+        return said;
+    }
+
+    QString warmText(const Time& operated) const {
+        return isAtOnce(operated) ? tr("would have operated by the time that it began")
+                                  : tr("would have operated after %1").arg(spokenTime(operated, words_));
+    }
+    void addWarm() {
+        if (isEarliestSooner())
+            add(tr("The earliest, had it gone on like this before"), warmText(*found_.warm.earliest), true);
+        if (isSooner(found_.warm.latest, found_.latest))
+            add(tr("The latest, had it gone on like this before"), warmText(*found_.warm.latest), true);
+        if (isWarmer())
+            add(tr("Conductors, had it gone on like this before"),
+                tr("up to %1").arg(degrees(*found_.warm.peak)), true);
     }
 
     const CircuitLog& log_;

@@ -138,7 +138,7 @@ std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::str
 QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words) {
     QStringList said{remedy.holdsThroughout ? tr("No check of the circuit fails then.")
                                             : tr("Other checks of the circuit still fail.")};
-    QStringList better, worse, unknown;
+    QStringList better, worse, unknown, failing, untested;
     for (const CheckShift& shift : remedy.circuit)
         if (shift.isWorse())
             (findingOf(shift).verdict == Verdict::CannotTell ? unknown : worse)
@@ -149,9 +149,15 @@ QString remedyConsequences(const Remedy& remedy, const Installation& installatio
         if (shift.isWorse()) worse << name;
         if (shift.isBetter()) better << name;
     }
+    for (const CheckShift& shift : remedy.made)
+        (shift.after->verdict == Verdict::Fails ? failing : untested) << checkName(*shift.after, words);
     if (!better.isEmpty()) said << tr("Better: %1.").arg(better.join(QStringLiteral(", ")));
     if (!worse.isEmpty()) said << tr("Worse: %1.").arg(worse.join(QStringLiteral(", ")));
     if (!unknown.isEmpty()) said << tr("Then still to find out: %1.").arg(unknown.join(QStringLiteral(", ")));
+    if (!failing.isEmpty())
+        said << tr("The new circuit would fail: %1.").arg(failing.join(QStringLiteral(", ")));
+    if (!untested.isEmpty())
+        said << tr("To find out once it is there: %1.").arg(untested.join(QStringLiteral(", ")));
     return said.join(u' ');
 }
 

@@ -21,7 +21,8 @@ struct OverloadFact {
 std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::string_view device,
                                         const Words& words);
 
-/// What is left of a circuit's failures once a remedy is taken, and what gets better or worse elsewhere.
+/// What is left of a circuit's failures once a remedy is taken, what gets better or worse elsewhere, and what
+/// fails or is still to be read of a circuit that it makes.
 QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words);
 
 /// "0.4 s", "25 min", "4 h": a time in the unit that a person would say it in.

@@ -116,6 +116,38 @@ TEST_F(WindowOverload, TriesARemedyOnACopyAndTakesIt) {
     EXPECT_EQ(site(), before) << "one step of Undo takes it back";
 }
 
+TEST_F(WindowOverload, GivesAPieceACircuitOfItsOwn) {
+    openDemo();
+    const auto forge = std::ranges::find_if(site().circuits, [&](const Circuit& circuit) {
+        return pathOf(site(), circuit) == "Board D / 3"; // a forge heater and a welder
+    });
+    ASSERT_NE(forge, site().circuits.end());
+    const Id circuit = forge->id;
+    openPage(circuit);
+    const auto& remedies = page().remedies().remedies();
+    const auto own = std::ranges::find(remedies, RemedyKind::SeparateCircuit, &Remedy::kind);
+    ASSERT_NE(own, remedies.end()) << qPrintable(page().spoken());
+    EXPECT_TRUE(page().spoken().contains(QStringLiteral("To find out once it is there: ")))
+        << qPrintable(page().spoken());
+    const Installation before = site();
+    emit page().remedies().tryWanted(Change(own->change));
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(trial().table().spoken().join(u'\n').contains(QStringLiteral(": Device and wiring: ")))
+        << qPrintable(trial().table().spoken().join(u'\n'));
+    EXPECT_EQ(site(), before) << "a trial writes nothing";
+    picture("window-overload-own-circuit.png");
+    QTest::mouseClick(&trial().takeButton(), Qt::LeftButton);
+    QCoreApplication::processEvents();
+    const auto piecesOn = [&](const Installation& installation) {
+        return std::ranges::count(installation.equipment, circuit, &Equipment::circuit);
+    };
+    EXPECT_EQ(piecesOn(site()), piecesOn(before) - 1);
+    EXPECT_EQ(site().equipment.size(), before.equipment.size()) << "it hangs on another circuit now";
+    EXPECT_EQ(inFile(), site()) << "what was taken is in the file";
+    window.action(ActionId::Undo).trigger();
+    EXPECT_EQ(site(), before) << "one step of Undo takes it back";
+}
+
 TEST_F(WindowOverload, TriesAFigureThatIsTyped) {
     openDemo();
     const Id circuit = failing("hidden-overload");

@@ -45,7 +45,33 @@ LoggedQuestion question(std::string_view key, double rated) {
 struct Reference {
     double earliest = std::numeric_limits<double>::infinity(), latest = 0;
 };
-Reference referenceOf(const LoggedQuestion& asked, const LoggedChannel& channel) {
+
+/// The mean square of the current over the first `time` seconds.
+double meanSquare(const LoggedChannel& channel, double time) {
+    double sum = 0;
+    for (std::size_t i = 0; i < channel.amperes.size(); ++i) {
+        const double next = i + 1 < channel.seconds.size() ? channel.seconds[i + 1]
+                                                           : channel.seconds[i] + channel.lastStep.base();
+        const double left = std::max(std::min(next, time) - channel.seconds[i], 0.0);
+        sum += channel.amperes[i] * channel.amperes[i] * left;
+    }
+    return sum / std::min(time, channel.seconds.back() + channel.lastStep.base());
+}
+/// What begins cold, or as the log's first time constant or its mean would leave it.
+enum class Begins { Cold, Warm };
+physics::ReplicaState startOf(Begins begins, const physics::ThermalReplica& replica,
+                              const LoggedChannel& channel) {
+    if (begins == Begins::Cold) return {};
+    const double all = meanSquare(channel, std::numeric_limits<double>::infinity());
+    physics::ReplicaState state{};
+    for (std::size_t b = 0; b < 2; ++b)
+        state[b] = std::max(all, meanSquare(channel, replica.branches[b].constant.base())) /
+                   (replica.reference.base() * replica.reference.base());
+    return state;
+}
+
+Reference referenceOf(const LoggedQuestion& asked, const LoggedChannel& channel,
+                      Begins begins = Begins::Cold) {
     Steps duty;
     for (std::size_t i = 0; i < channel.amperes.size(); ++i) {
         const double next = i + 1 < channel.seconds.size() ? channel.seconds[i + 1]
@@ -53,7 +79,9 @@ Reference referenceOf(const LoggedQuestion& asked, const LoggedChannel& channel)
         duty.push_back({amperes(channel.amperes[i]), seconds(next - channel.seconds[i])});
     }
     const auto crossing = [&](const physics::ThermalReplica& replica) {
-        const auto reached = physics::firstCrossing(replica, duty, {}, 1);
+        const auto start = startOf(begins, replica, channel);
+        if (thermalState(replica, start) >= 1) return 0.0;
+        const auto reached = physics::firstCrossing(replica, duty, start, 1);
         return reached ? reached->inAll.base() : std::numeric_limits<double>::infinity();
     };
     Reference reference;
@@ -89,6 +117,9 @@ TEST(LoggedCurrent, SkippingBlocksComesToWhatGoingThroughEverySampleDoes) {
                                          std::to_string(on) + " s";
                 expectSame(answer.earliest, reference.earliest, told + ", earliest");
                 expectSame(answer.latest, reference.latest, told + ", latest");
+                const Reference warm = referenceOf(asked, channel, Begins::Warm);
+                expectSame(answer.warm.earliest, warm.earliest, told + ", earliest from warm");
+                expectSame(answer.warm.latest, warm.latest, told + ", latest from warm");
             }
 }
 
@@ -138,6 +169,13 @@ RC_GTEST_PROP(LoggedCurrent, IrregularStepsComeToTheSame, ()) {
     RC_ASSERT(answer.latest.has_value() == std::isfinite(reference.latest));
     if (answer.earliest) RC_ASSERT(std::abs(answer.earliest->base() - reference.earliest) < 1e-5);
     if (answer.latest) RC_ASSERT(std::abs(answer.latest->base() - reference.latest) < 1e-5);
+    const auto noLater = [](const std::optional<Time>& warm, const std::optional<Time>& cold) {
+        return !cold || (warm && *warm <= *cold);
+    };
+    RC_ASSERT(noLater(answer.warm.earliest, answer.earliest));
+    RC_ASSERT(noLater(answer.warm.latest, answer.latest));
+    RC_ASSERT(answer.warm.peak.has_value());
+    RC_ASSERT(*answer.warm.peak >= answer.conductor->peak);
 }
 
 RC_GTEST_PROP(LoggedCurrent, EvenAndOddStretchesWarmTheConductorAlike, ()) {
@@ -203,6 +241,41 @@ TEST(LoggedCurrent, TheInstantaneousReleaseHasItsSay) {
     channel.amperes[700] = 80;
     EXPECT_EQ(answerLogged(question("60898-B", 16), channel).latest, seconds(700) + seconds(0.1))
         << "from 5 I_n on it must, within 0.1 s";
+}
+
+TEST(LoggedCurrent, ASteadyLoadMayHaveWarmedEverythingBeforeItWasLogged) {
+    // One minute of what the wiring carries: from cold it gets part of the way, from before all of it.
+    const LoggedChannel channel = following({{amperes(27), hours(1)}}, 1, 60);
+    const LoggedAnswer answer = answerLogged(question("60898-C", 32), channel);
+    ASSERT_TRUE(answer.conductor && answer.warm.peak);
+    EXPECT_LT(answer.conductor->peak.base(), 62) << "a minute is little more than one time constant of 53 s";
+    EXPECT_NEAR(answer.warm.peak->base(), 70, 1e-6);
+    EXPECT_FALSE(answer.warm.earliest) << "below its rating no sound device operates";
+}
+
+TEST(LoggedCurrent, ALogWithinAnOverloadMayHaveBegunWithTheDeviceAboutToOperate) {
+    // 1.45 I_n operates every sound breaker within an hour (IEC 60898-1, table 7), and none at once.
+    const LoggedAnswer answer =
+        answerLogged(question("60898-B", 16), following({{amperes(1.5 * 16), hours(2)}}, 0.25, 2));
+    EXPECT_FALSE(answer.earliest) << "in half a second, from cold";
+    EXPECT_EQ(answer.warm.earliest, Time());
+    EXPECT_FALSE(answer.latest);
+    EXPECT_EQ(answer.warm.latest, Time());
+}
+
+TEST(LoggedCurrent, WhatIsFoundLongAfterTheBeginningIsTheSameFromWarm) {
+    // A day of next to nothing, and then an overload.
+    LoggedChannel channel = following({{amperes(1), hours(48)}}, 20, 4320);
+    const double began = channel.seconds.back() + 20;
+    for (int i = 0; i < 60; ++i) {
+        channel.seconds.push_back(began + 20.0 * i);
+        channel.amperes.push_back(40);
+    }
+    const LoggedAnswer answer = answerLogged(question("60898-C", 16), channel);
+    ASSERT_TRUE(answer.earliest && answer.warm.earliest);
+    EXPECT_GT(answer.earliest->base(), began);
+    EXPECT_NEAR(answer.warm.earliest->base(), answer.earliest->base(), 1);
+    EXPECT_NEAR(answer.warm.peak->base(), answer.conductor->peak.base(), 1e-3);
 }
 
 TEST(LoggedCurrent, AnEmptyChannelSaysNothing) {

@@ -67,6 +67,17 @@ TEST(BreakerTables, SpreadsOfAdjustableBreakers) {
     EXPECT_TRUE(large.source.fromMemory) << "the spread of its times is from memory";
 }
 
+TEST(BreakerTables, OverloadDialsGoUpToTheWholeRating) {
+    const auto settings = tables().overloadSettings();
+    ASSERT_GE(settings.size(), 2U);
+    for (std::size_t i = 1; i < settings.size(); ++i)
+        EXPECT_LT(settings[i - 1].value, settings[i].value);
+    EXPECT_GT(settings.front().value, 0);
+    EXPECT_EQ(settings.back().value, 1);
+    for (const auto& setting : settings)
+        EXPECT_TRUE(setting.source.fromMemory) << setting.value << ": no standard says where they stand";
+}
+
 TEST(BreakerTables, CurvesOfRelays) {
     const auto curves = tables().inverseCurves();
     ASSERT_GE(curves.size(), 3U);

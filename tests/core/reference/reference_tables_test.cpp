@@ -189,6 +189,19 @@ TEST_F(ReferenceTablesTest, LargeConductorsInPvcMayNotBecomeAsHot) {
     EXPECT_DOUBLE_EQ(k(ProtectiveArmour, Material::Copper, Insulation::Pvc70, 400), 51);
 }
 
+TEST_F(ReferenceTablesTest, TheSmallestLinesOfFixedWiringAreStandardSizes) {
+    for (const RuleSet& set : builtInRuleSets())
+        for (const Material material : {Material::Copper, Material::Aluminium}) {
+            const auto least = tables->leastLine(set.capacityStandard, material);
+            ASSERT_TRUE(least) << set.key << ", " << choiceKey(material);
+            const auto sizes = tables->standardSizes(material);
+            EXPECT_TRUE(std::ranges::binary_search(sizes, least->value))
+                << set.key << ", " << choiceKey(material) << ": " << least->value.base() << " mm2";
+            EXPECT_FALSE(least->source.title.empty());
+        }
+    EXPECT_FALSE(tables->leastLine("printed nowhere", Material::Copper));
+}
+
 TEST_F(ReferenceTablesTest, VoltageDropPrefersASeenFigureAndKnowsCopperOnly) {
     const auto drop = tables->voltageDrop(Material::Copper, Insulation::Xlpe90, false, squareMillimetres(10));
     ASSERT_TRUE(drop);

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/remedy/remedy.h"
 
+#include "core/remedy/overloaded_circuit.h"
 #include "core/sitefile/site_file.h"
 #include "tests/core/demo/demo_file.h"
 #include "tests/core/fixture.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopwright {
 namespace {
@@ -33,9 +35,23 @@ const Circuit& circuitAt(std::string_view path) {
 const RuleSet& rulesOf(const Visit& visit) {
     return test::rules(visit.ruleSet);
 }
+/// Ids that no record of these tests has.
+constexpr std::uint64_t unused = 1'000'000;
+
 std::vector<Remedy> remediesOf(const Circuit& circuit) {
     const Visit& visit = demo().visits.back();
-    return remedies(demo(), visit.id, circuit.id, test::tables(), rulesOf(visit));
+    SequentialIds ids(unused);
+    return remedies(demo(), visit.id, circuit.id, test::tables(), rulesOf(visit), ids);
+}
+std::vector<Remedy> remediesOf(const Fixture& fixture) {
+    const Installation& site = fixture.installation;
+    SequentialIds ids(unused);
+    return remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet,
+                    ids);
+}
+const Remedy* find(const std::vector<Remedy>& list, RemedyKind kind) {
+    const auto found = std::ranges::find(list, kind, &Remedy::kind);
+    return found == list.end() ? nullptr : &*found;
 }
 
 std::string told(const std::vector<Remedy>& list) {
@@ -81,8 +97,7 @@ TEST(Remedies, NeverFitALargerDeviceThanTheWiringCarries) {
         Fixture fixture;
         fixture.circuit().load = typed(amperes(load));
         const Installation& site = fixture.installation;
-        for (const Remedy& remedy : remedies(site, site.visits.front().id, site.circuits.front().id,
-                                             test::tables(), fixture.ruleSet)) {
+        for (const Remedy& remedy : remediesOf(fixture)) {
             auto changed = foretold(site, site.visits.front().id, site.circuits.front().id, remedy.change,
                                     test::tables());
             ASSERT_TRUE(changed);
@@ -99,18 +114,15 @@ TEST(Remedies, NeverFitALargerDeviceThanTheWiringCarries) {
 TEST(Remedies, AreNoneWhereNothingIsOverloaded) {
     const Fixture fixture;
     const Installation& site = fixture.installation;
-    EXPECT_TRUE(
-        remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet)
-            .empty());
-    EXPECT_TRUE(remedies(site, site.visits.front().id, Id{}, test::tables(), fixture.ruleSet).empty());
+    SequentialIds ids(unused);
+    EXPECT_TRUE(remediesOf(fixture).empty());
+    EXPECT_TRUE(remedies(site, site.visits.front().id, Id{}, test::tables(), fixture.ruleSet, ids).empty());
 }
 
 TEST(Remedies, OfADeviceThatIsOnlyTooSmallFitOneThatTheWiringCarries) {
     Fixture fixture; // 2.5 mm2 clipped direct carries 27 A
     fixture.circuit().load = typed(amperes(22));
-    const Installation& site = fixture.installation;
-    const auto found =
-        remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet);
+    const auto found = remediesOf(fixture);
     const auto other = std::ranges::find(found, RemedyKind::OtherDevice, &Remedy::kind);
     ASSERT_NE(other, found.end()) << told(found);
     EXPECT_EQ(other->change.edits.front().values.front().text, "25 (typed)");
@@ -151,15 +163,6 @@ TEST(WhatIf, OfOneCircuitFindsElsewhereWhatJudgingTheWholeSiteDoes) {
         }
     }
     EXPECT_GT(found, 0U) << "something elsewhere must change for this to say anything";
-}
-
-std::vector<Remedy> remediesOf(const Fixture& fixture) {
-    const Installation& site = fixture.installation;
-    return remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet);
-}
-const Remedy* find(const std::vector<Remedy>& list, RemedyKind kind) {
-    const auto found = std::ranges::find(list, kind, &Remedy::kind);
-    return found == list.end() ? nullptr : &*found;
 }
 
 TEST(Remedies, InterlockOnlyPiecesThatCanTakeTurns) {
@@ -208,6 +211,80 @@ TEST(Remedies, OfAnAdjustableBreakerSetItsReleaseFirst) {
 
     EXPECT_EQ(find(remediesOf(adjustable(110)), RemedyKind::OtherSetting), nullptr)
         << "more than the breaker is made for";
+}
+
+/// A frame of 250 A, set to all of it, over 70 mm2 that carry less.
+Fixture setTooHigh() {
+    Fixture fixture = adjustable(63);
+    Device& device = fixture.circuit().device;
+    device.ratedCurrent = typed(amperes(250));
+    device.thermalSetting = typed(amperes(250));
+    device.instantaneousSetting = typed(amperes(1000));
+    fixture.supplyReading().externalLoopImpedance = test::read(ohms(0.08));
+    fixture.boardReading().loopImpedance = test::read(ohms(0.10));
+    fixture.reading().loopImpedance = test::read(ohms(0.12));
+    fixture.reading().continuity = test::read(ohms(0.02));
+    fixture.wiring().lineSize = typed(squareMillimetres(70));
+    fixture.wiring().protectiveSize = typed(squareMillimetres(35));
+    return fixture;
+}
+const Edit::Value* settingOf(const Remedy& remedy) {
+    for (const Edit& edit : remedy.change.edits)
+        for (const Edit::Value& value : edit.values)
+            if (value.key == "device.thermalSetting_A") return &value;
+    return nullptr;
+}
+Current carriedBy(const Fixture& fixture) {
+    const Installation& site = fixture.installation;
+    const auto known = overloadedCircuit(site, site.visits.front().id, site.circuits.front().id,
+                                         test::tables(), fixture.ruleSet);
+    return known && known->carried ? *known->carried : throw std::runtime_error("nobody knows I_z");
+}
+
+/// Where a clamp read the load, a setting next to it is not sure to carry it.
+TEST(Remedies, OfABreakerSetAboveItsWiringTurnItsReleaseDown) {
+    for (const bool isMeasured : {false, true}) {
+        Fixture fixture = setTooHigh();
+        if (isMeasured) {
+            fixture.circuit().load = {};
+            fixture.reading().measuredLoad = test::read(amperes(63), 0);
+        }
+        ASSERT_EQ(fixture.find("device-wiring").verdict, Verdict::Fails)
+            << "or there is nothing to put right: " << carriedBy(fixture).base() << " A";
+        const auto found = remediesOf(fixture);
+        ASSERT_FALSE(found.empty());
+        ASSERT_EQ(found.front().kind, RemedyKind::OtherSetting) << told(found);
+        ASSERT_EQ(found.front().change.edits.size(), 1U) << "device and conductors stay";
+        const Edit::Value* set = settingOf(found.front());
+        ASSERT_NE(set, nullptr);
+        const Current setting = amperes(std::stod(set->text));
+        EXPECT_GE(setting, amperes(63)) << "the load";
+        EXPECT_LE(setting, carriedBy(fixture));
+        const auto shares = test::tables().overloadSettings();
+        EXPECT_TRUE(std::ranges::any_of(
+            shares,
+            [&](const Sourced<Ratio>& share) { return std::abs(share.value * 250 - setting.base()) < 0.1; }))
+            << setting.base() << " A is where no dial stands";
+        EXPECT_EQ(found.front().change.label.key, "remedy.other-setting");
+    }
+}
+
+TEST(Remedies, OfABreakerWhoseDialHasNoPositionThereSaySo) {
+    Fixture fixture = setTooHigh();
+    const Current carried = carriedBy(fixture);
+    constexpr double betweenPositions = 0.65; // of the frame
+    const Current frame = amperes(std::ceil(carried.base() / betweenPositions));
+    fixture.circuit().device.ratedCurrent = typed(frame);
+    fixture.circuit().device.thermalSetting = typed(frame);
+    // More than the position below carries, and less than what makes it close.
+    fixture.circuit().load = typed(amperes(std::floor(carried.base() * 0.93)));
+    const auto found = remediesOf(fixture);
+    const Remedy* other = find(found, RemedyKind::OtherSetting);
+    ASSERT_NE(other, nullptr) << told(found) << " at " << carried.base() << " A carried";
+    EXPECT_EQ(other->change.label.key, "remedy.other-setting-between");
+    const Current setting = amperes(std::stod(settingOf(*other)->text));
+    EXPECT_GE(setting, fixture.circuit().load.value);
+    EXPECT_LE(setting, carried);
 }
 
 TEST(Remedies, EnlargeConductorsByAFewSizesOnly) {

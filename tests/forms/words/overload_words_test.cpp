@@ -62,6 +62,29 @@ TEST(OverloadFacts, ClaimNothingOfTheEarliestWhereItsWarmthIsNotKnown) {
     EXPECT_TRUE(factOf(more).isEmpty()) << utf8(factOf(more));
 }
 
+TEST(LoggedWords, SayWhatABeginningInTheWarmWouldHaveDone) {
+    CircuitLog log = logThatBeganWith(30);
+    log.conductor = overload::Conductor{celsius(30), celsius(70), amperes(27), seconds(53), {}, {}};
+    log.found.conductor = overload::LoggedHeat{celsius(65), celsius(30), 0.1, 0.2};
+    log.found.earliest = log.found.warm.earliest = minutes(9);
+    log.found.warm.peak = celsius(65.2);
+    const QString same = loggedSentences(log, plain);
+    EXPECT_FALSE(same.contains(QStringLiteral("Had it gone on"))) << utf8(same);
+    log.found.warm.earliest = minutes(4);
+    log.found.warm.peak = celsius(74);
+    const QString sooner = loggedSentences(log, plain);
+    EXPECT_TRUE(sooner.contains(QStringLiteral("would have operated after 4"))) << utf8(sooner);
+    EXPECT_TRUE(sooner.contains(QStringLiteral("as warm as 74"))) << utf8(sooner);
+    EXPECT_TRUE(sooner.contains(QStringLiteral("more than their insulation bears"))) << utf8(sooner);
+    log.found.warm.earliest = Time();
+    const QString atOnce = loggedSentences(log, plain);
+    EXPECT_TRUE(atOnce.contains(QStringLiteral("by the time that it began"))) << utf8(atOnce);
+    const auto assumed = std::ranges::count_if(loggedFacts(log, plain), [](const OverloadFact& fact) {
+        return fact.what.contains(QStringLiteral("had it gone on")) && fact.isAssumed;
+    });
+    EXPECT_EQ(assumed, 2) << "the earliest device and the conductors";
+}
+
 TEST(OverloadFacts, AlwaysSayFromWhichLoadADeviceThatHeatMadeEarlyMayOperate) {
     for (const bool earliestOperates : {false, true})
         for (const bool agedOperates : {false, true}) {
