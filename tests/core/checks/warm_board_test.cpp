@@ -225,8 +225,9 @@ TEST(WarmBoard, PicturesShowTheEarliestEdgeAtLowerCurrents) {
 TEST(WarmBoard, LessLoadIsWhatTheBreakerCarriesThere) {
     const WarmBoard fixture(19, 50);
     const Installation& site = fixture.installation;
-    const auto found =
-        remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(), fixture.ruleSet);
+    SequentialIds ids(1'000'000);
+    const auto found = remedies(site, site.visits.front().id, site.circuits.front().id, test::tables(),
+                                fixture.ruleSet, ids);
     const auto less = std::ranges::find(found, RemedyKind::LessLoad, &Remedy::kind);
     ASSERT_NE(less, found.end());
     EXPECT_NEAR(std::get<Measure>(less->change.label.arguments[1]).value, 16.7, 1e-9) << "17.6 A less 5 %";
