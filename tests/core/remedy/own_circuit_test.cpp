@@ -219,8 +219,8 @@ TEST(OwnCircuit, HoldsByTheLoopThatIsPredictedBehindTheBoard) {
 
 TEST(OwnCircuit, ThatNothingHoldsForIsToBePlannedAndComesLast) {
     Fixture fixture = ovenAnd(watts(4000));
-    fixture.boardReading().loopImpedance = test::read(ohms(3)); // more than any device of 20 A may have
-    fixture.reading().loopImpedance = test::read(ohms(3.35));
+    fixture.boardReading().loopImpedance = test::read(ohms(5)); // more than a device of 10 A may have
+    fixture.reading().loopImpedance = test::read(ohms(5.35));
     CountedIds ids;
     const auto found = remedies(fixture.installation, visitOf(fixture), circuitOf(fixture), test::tables(),
                                 fixture.ruleSet, ids);
