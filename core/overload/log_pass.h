@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <span>
 #include <vector>
 
 /// One pass over the samples of a log: what its conductor went through, and blocks that bound what a device
@@ -54,21 +55,23 @@ class Warming {
       , decay_(constant.base())
       , perSquare_(1 / (conductor.capacity.base() * conductor.capacity.base())) {}
 
-    Pace paceOf(double step) {
-        const double decay = decay_.over(step);
-        return {step, decay, perSquare_ * (1 - decay)};
-    }
+    Pace paceOf(double step) { return paceOf(step, decay_.over(step)); }
+    Pace paceOf(double step, double decay) const { return {step, decay, perSquare_ * (1 - decay)}; }
+    /// How much is left after each of the steps. `decays` has room for as many.
+    void decaysOver(std::span<const double> steps, double* decays) const { decay_.over(steps, decays); }
     /// Where it is, for samples that are gone through as if no resistance rose.
     Warmed begun() const { return {warmed.state, warmed.state}; }
-    /// What came of them: that, or above the limit what the rise of the resistance makes of it.
-    void finish(const Warmed& plain, const double* currents, std::size_t count, const Pace& pace) {
+    /// What came of them: that, or above the limit what the rise of the resistance makes of it. `paceOfStep`
+    /// is asked by the number of the sample.
+    template <class PaceOfStep>
+    void finish(const Warmed& plain, std::span<const double> currents, PaceOfStep paceOfStep) {
         if (plain.peak <= 1 || heating_.feedback() == 0) {
             warmed.state = plain.state;
             warmed.peak = std::max(warmed.peak, plain.peak);
             return;
         }
-        for (std::size_t i = 0; i < count; ++i) {
-            warmed.state = hotState(currents[i], pace);
+        for (std::size_t i = 0; i < currents.size(); ++i) {
+            warmed.state = hotState(currents[i], paceOfStep(i));
             warmed.peak = std::max(warmed.peak, warmed.state);
         }
     }
@@ -77,7 +80,7 @@ class Warming {
         const Pace pace = paceOf(step);
         Warmed plain = begun();
         plain.advance(current * current, pace);
-        finish(plain, &current, 1, pace);
+        finish(plain, std::span(&current, 1), [&](std::size_t) { return pace; });
     }
     /// Counts the state for so long.
     void stay(double time) {
@@ -121,10 +124,11 @@ struct NoWarming {
         void advance(double, const Pace&) {}
         void advanceTwo(double, double, const Pace&) {}
     };
-    Pace paceOf(double) { return {}; }
+    Pace paceOf(double, double = 1) { return {}; }
+    void decaysOver(std::span<const double>, double*) const {}
     Warmed begun() const { return {}; }
-    void finish(const Warmed&, const double*, std::size_t, const Pace&) {}
-    void goOn(double, double) {}
+    template <class PaceOfStep>
+    void finish(const Warmed&, std::span<const double>, PaceOfStep) {}
     void stay(double) {}
     Warmed warmed;
 };
@@ -186,8 +190,7 @@ class Pass {
             const std::size_t looked = std::min(end, i + look_ - sinceLook_);
             unseen_ += static_cast<double>(looked - i) * step;
             sinceLook_ += looked - i;
-            const double* const first = current + i;
-            const std::size_t count = looked - i;
+            const std::span taken(current + i, looked - i);
             auto quick = quick_.begun();
             auto slow = slow_.begun();
             for (; i + 1 < looked; i += 2) {
@@ -206,8 +209,8 @@ class Pass {
                 highest = std::max(highest, square);
                 above += current[i++] > rated_;
             }
-            quick_.finish(quick, first, count, quickPace);
-            slow_.finish(slow, first, count, slowPace);
+            quick_.finish(quick, taken, [&](std::size_t) { return quickPace; });
+            slow_.finish(slow, taken, [&](std::size_t) { return slowPace; });
             if (sinceLook_ >= look_) lookAtBoth();
         }
         block.energy = squares * step;
@@ -217,18 +220,42 @@ class Pass {
     }
 
     void goOneByOne(Block& block) {
-        for (std::size_t i = block.first; i < block.first + block.count; ++i) {
-            const double current = channel_.amperes[i], square = current * current;
-            const double step = stepOf(channel_, i);
-            quick_.goOn(current, step);
-            slow_.goOn(current, step);
-            block.energy += square * step;
-            block.time += step;
-            block.highest = std::max(block.highest, square);
-            above_ += current > rated_ ? step : 0;
-            unseen_ += step;
-            if (++sinceLook_ >= look_) lookAtBoth();
+        std::array<double, mostAtOnce> steps, quickDecays, slowDecays;
+        double energy = 0, time = 0, highest = 0, above = 0;
+        for (std::size_t i = block.first, end = block.first + block.count; i < end;) {
+            const std::size_t looked = std::min({end, i + look_ - sinceLook_, i + mostAtOnce});
+            const std::span taken(channel_.amperes.data() + i, looked - i);
+            const std::span lasting(steps.data(), taken.size());
+            for (std::size_t k = 0; k < taken.size(); ++k)
+                steps[k] = stepOf(channel_, i + k);
+            quick_.decaysOver(lasting, quickDecays.data());
+            slow_.decaysOver(lasting, slowDecays.data());
+            const auto quickPace = [&](std::size_t k) { return quick_.paceOf(steps[k], quickDecays[k]); };
+            const auto slowPace = [&](std::size_t k) { return slow_.paceOf(steps[k], slowDecays[k]); };
+            auto quick = quick_.begun();
+            auto slow = slow_.begun();
+            double passed = 0;
+            for (std::size_t k = 0; k < taken.size(); ++k) {
+                const double square = taken[k] * taken[k];
+                quick.advance(square, quickPace(k));
+                slow.advance(square, slowPace(k));
+                energy += square * steps[k];
+                passed += steps[k];
+                highest = std::max(highest, square);
+                above += taken[k] > rated_ ? steps[k] : 0;
+            }
+            quick_.finish(quick, taken, quickPace);
+            slow_.finish(slow, taken, slowPace);
+            time += passed;
+            unseen_ += passed;
+            sinceLook_ += taken.size();
+            i = looked;
+            if (sinceLook_ >= look_) lookAtBoth();
         }
+        block.energy = energy;
+        block.time = time;
+        block.highest = highest;
+        above_ += above;
     }
 
     void lookAtBoth() {
@@ -237,6 +264,8 @@ class Pass {
         unseen_ = 0;
         sinceLook_ = 0;
     }
+
+    static constexpr std::size_t mostAtOnce = 64; ///< samples of odd steps
 
     const LoggedChannel& channel_;
     double rated_;
