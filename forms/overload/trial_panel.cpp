@@ -18,6 +18,7 @@
 namespace loopwright {
 namespace {
 
+constexpr std::string_view typedKey = "trial.taken";
 constexpr std::array circuitKeys{
     std::string_view("load_A"), std::string_view("device.family"), std::string_view("device.ratedCurrent_A"),
     std::string_view("wiring.lineSize_mm2"), std::string_view("wiring.protectiveSize_mm2")};
@@ -47,11 +48,13 @@ TrialPanel::TrialPanel(const Appearance& appearance, ChangeDoor door, QWidget* p
   : QWidget(parent)
   , appearance_(appearance)
   , door_(std::move(door))
+  , proposal_(new RoleLabel(appearance, ScreenText::Figure, &Look::ink, Weight::Semibold))
   , said_(new RoleLabel(appearance, ScreenText::Figure, &Look::inkSoft))
   , table_(new ShiftTable(appearance))
   , take_(new QPushButton(tr("Take the change")))
   , again_(new QPushButton(tr("Start again"))) {
-    said_->setWordWrap(true);
+    for (RoleLabel* label : {proposal_, said_})
+        label->setWordWrap(true);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(take_);
     buttons->addWidget(again_);
@@ -59,6 +62,7 @@ TrialPanel::TrialPanel(const Appearance& appearance, ChangeDoor door, QWidget* p
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(10);
+    column->addWidget(proposal_);
     column->addWidget(said_);
     column->addLayout(buttons);
     column->addWidget(table_);
@@ -134,8 +138,7 @@ void TrialPanel::enter(const Bound& bound, const QString& typed) {
     put(editOf(change_, bound.kind, bound.record), info.key, *stored);
     bound.editor->setStored(*stored);
     change_.label = {
-        "trial.taken",
-        {pathOf(view_->installation, *loopwright::find(view_->installation.circuits, circuit_))}};
+        typedKey, {pathOf(view_->installation, *loopwright::find(view_->installation.circuits, circuit_))}};
     reckon();
 }
 
@@ -155,6 +158,9 @@ void TrialPanel::reckon() {
     const bool isTrying = !change_.edits.empty();
     take_->setEnabled(isTrying);
     again_->setEnabled(isTrying);
+    const bool isProposed = isTrying && change_.label.key != typedKey;
+    proposal_->setVisible(isProposed);
+    if (isProposed) proposal_->setNotation(appearance_.words.sentence(change_.label));
     if (!isTrying) {
         table_->clear();
         return said_->setNotation(

@@ -32,6 +32,7 @@ class TrialPanel final : public QWidget {
     const ShiftTable& table() const { return *table_; }
     FieldEditor* editor(RecordKind kind, Id record, std::string_view key) const;
     QPushButton& takeButton() { return *take_; }
+    const RoleLabel& proposal() const { return *proposal_; }
 
   signals:
     void began(); ///< something is on trial: the page may want to show it
@@ -55,6 +56,7 @@ class TrialPanel final : public QWidget {
     Change change_;
     std::vector<Bound> bound_;
     QWidget* fields_ = nullptr;
+    RoleLabel* proposal_; ///< the change on trial, where somebody proposed it
     RoleLabel* said_;
     ShiftTable* table_;
     QPushButton* take_;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/frame/labels.h"
 #include "forms/overload/log_card.h"
 #include "forms/overload/logged_part.h"
 #include "forms/overload/overload_page.h"
@@ -135,6 +136,9 @@ TEST_F(WindowOverload, GivesAPieceACircuitOfItsOwn) {
     EXPECT_TRUE(trial().table().spoken().join(u'\n').contains(QStringLiteral(": Device and wiring: ")))
         << qPrintable(trial().table().spoken().join(u'\n'));
     EXPECT_EQ(site(), before) << "a trial writes nothing";
+    EXPECT_TRUE(trial().proposal().isVisible());
+    EXPECT_TRUE(trial().proposal().notation().contains(QStringLiteral("Give a circuit of its own to ")))
+        << qPrintable(trial().proposal().notation());
     picture("window-overload-own-circuit.png");
     QTest::mouseClick(&trial().takeButton(), Qt::LeftButton);
     QCoreApplication::processEvents();
