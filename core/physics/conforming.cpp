@@ -253,6 +253,7 @@ OperationEdge latestOf(const ReplicaSet& set, Duty duty, Current preload, std::u
     for (const ThermalReplica& replica : set.late) {
         const OperationEdge edge = edgeOf(replica, duty, preload, cycles);
         if (latest.operation == Operation::Unknown || isSooner(latest, edge)) latest = edge;
+        if (latest.operation == Operation::Never) break; // nothing is later
     }
     return latest;
 }
