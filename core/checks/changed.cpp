@@ -3,25 +3,37 @@
 
 #include "core/checks/worksheet.h"
 
+#include <algorithm>
+
 namespace loopwright {
 namespace {
 
-/// The last day of the visit before.
-std::optional<Date> lastDayBefore(const VisitContext& visit) {
-    if (!visit.visitBefore) return std::nullopt;
-    return visit.visitBefore->ended ? visit.visitBefore->ended : visit.visitBefore->started;
+std::optional<Date> lastDayOf(const Visit& visit) {
+    return visit.ended ? visit.ended : visit.started;
 }
 
-bool isAfter(const std::optional<Date>& day, const Date& other) {
-    return day && *day > other;
-}
+/// The days after the visit before, up to the last of this one: what came later is for the next to find.
+struct Between {
+    Date before;
+    std::optional<Date> until;
 
-/// The piece that came into use last, of those whose day is known.
-const Equipment* newest(const CircuitRecords& records) {
+    bool has(const std::optional<Date>& day) const {
+        return day && *day > before && (!until || *day <= *until);
+    }
+};
+
+/// The piece that came into use last between the visits.
+const Equipment* newest(const CircuitRecords& records, const Between& visits) {
     const Equipment* found = nullptr;
     for (const Equipment* equipment : records.equipment)
-        if (equipment->since && (!found || *equipment->since > *found->since)) found = equipment;
+        if (visits.has(equipment->since) && (!found || *equipment->since > *found->since)) found = equipment;
     return found;
+}
+
+bool isAnyDayKnown(const CircuitContext& context) {
+    return context.circuit.deviceSince || context.circuit.wiringSince ||
+           std::ranges::any_of(context.equipment,
+                               [](const Equipment* equipment) { return equipment->since.has_value(); });
 }
 
 } // namespace
@@ -33,15 +45,15 @@ const Equipment* newest(const CircuitRecords& records) {
 Finding checkChanged(const CircuitContext& context) {
     const Circuit& circuit = context.circuit;
     Worksheet sheet(phrasing<"changed">, context, {RecordKind::Circuit, circuit.id});
-    const auto before = lastDayBefore(context);
+    const auto before = context.visitBefore ? lastDayOf(*context.visitBefore) : std::nullopt;
     if (!before) return sheet.doesNotApply("check.changed.nothing-before");
-    const Equipment* equipment = newest(context);
-    if (!equipment && !circuit.deviceSince && !circuit.wiringSince)
-        return sheet.doesNotApply("check.changed.not-recorded");
+    if (!isAnyDayKnown(context)) return sheet.doesNotApply("check.changed.not-recorded");
     sheet.clause("changed");
-    const bool hasNewEquipment = equipment && isAfter(equipment->since, *before);
-    const bool hasNewDevice = isAfter(circuit.deviceSince, *before);
-    const bool hasNewWiring = isAfter(circuit.wiringSince, *before);
+    const Between visits{*before, lastDayOf(context.visit)};
+    const Equipment* equipment = newest(context, visits);
+    const bool hasNewEquipment = equipment != nullptr;
+    const bool hasNewDevice = visits.has(circuit.deviceSince);
+    const bool hasNewWiring = visits.has(circuit.wiringSince);
     if (hasNewEquipment && !hasNewDevice && !hasNewWiring) {
         sheet.decide(Verdict::Close);
         return sheet.conclude(equipment->name);

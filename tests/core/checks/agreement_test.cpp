@@ -349,6 +349,9 @@ TEST(Changed, NewEquipmentOnAnOldDeviceIsTold) {
     EXPECT_EQ(changed().sentence.key, "check.changed.together");
     kiln.since.reset();
     EXPECT_EQ(changed().sentence.key, "check.changed.device") << "the device alone";
+    fixture.installation.visits.back().ended = inMay(2022);
+    EXPECT_EQ(changed().verdict, Verdict::Holds) << "it was changed after this visit";
+    fixture.installation.visits.back().ended.reset();
     EXPECT_EQ(changed().verdict, Verdict::Close);
     fixture.circuit().wiringSince = inMay(2023);
     EXPECT_EQ(changed().verdict, Verdict::Holds);
