@@ -80,6 +80,7 @@ std::optional<CircuitOverload> ofOwnDevice(const CircuitContext& context) {
     if (!question) return std::nullopt;
     question->conductor = found->conductor;
     question->inWarmth = found->inWarmth;
+    question->inCold = found->inCold;
     CircuitOverload result =
         pictured(*question, {*context.family, context.times, context.circuit.name, *found});
     addCircuit(context, result.band);

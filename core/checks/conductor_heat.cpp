@@ -15,8 +15,7 @@ std::optional<Time> endedAfter(const CircuitContext& context, const LoadOverTime
     const bool isExact = load.current.bound == Bound::Exact;
     if (!rated || !context.family || !isExact || load.current.value <= *rated) return std::nullopt;
     const auto endsUnder = [&](const overload::Load& asked) {
-        const auto question =
-            overloadQuestion(context, *context.family, context.circuit.device, *rated, asked);
+        const auto question = ownOverloadQuestion(context, *rated, asked, scratch);
         return question ? overload::sureToOperate(*question) : overload::Edge{};
     };
     if (!endsUnder(load.load).operates()) return std::nullopt;

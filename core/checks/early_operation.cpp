@@ -13,13 +13,17 @@ namespace {
 Message saidOf(const overload::HiddenOverload& answer, Current from, const Figure<Ratio>& share,
                const CircuitContext& context, std::vector<Argument> said) {
     constexpr Time atOnce = seconds(1);
-    const bool isTimed = answer.holdsOut && share.bound == Bound::Exact && answer.earliest.after >= atOnce;
-    const bool isWarm = share.value < 1;
+    const Entry<Temperature>& around = context.board.ambient;
+    const Measure place = measure(around.value, units::celsius, around.decimals, boundOf(around.state));
+    if (share.bound == Bound::OrLess) {
+        said.emplace_back(place);
+        return {"check.early-operation.unsure-warm", std::move(said)};
+    }
+    const bool isTimed = answer.holdsOut && answer.earliest.after >= atOnce;
     said.emplace_back(measure(from, units::ampere));
     if (isTimed) said.emplace_back(noLessThan(answer.earliest.after));
-    if (isWarm) {
-        const Entry<Temperature>& around = context.board.ambient;
-        said.emplace_back(measure(around.value, units::celsius, around.decimals));
+    if (share.value < 1) {
+        said.emplace_back(place);
         return {isTimed ? "check.early-operation.close-warm" : "check.early-operation.at-once-warm",
                 std::move(said)};
     }
@@ -39,16 +43,18 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     const auto rated = overloadRating(context, sheet);
     if (!current || !rated) return sheet.conclude();
     const Measure shown = measure(*current, units::ampere);
-    const Figure<Ratio> share = shareInWarmth(context, *rated, sheet);
+    const Figure<Ratio> share = shareInWarmth(context, context.board, context.family, *rated, sheet);
     const Figure<Current> carried{*rated * share.value, share.bound};
     if (current->value <= carried.value) {
         sheet.compareTolerance(Relation::AtMost, "I_b", *current, carried, units::ampere);
+        if (auto doubt = doubtLoad(context, context, 1, carried.value, sheet)) return std::move(*doubt);
         return sheet.conclude(shown, deviceWord(context.family), measure(*rated, units::ampere));
     }
     const DeviceFamily* family = deviceFamily(context, sheet);
     if (!family) return sheet.conclude();
     const LoadOverTime load = loadOverTime(context, context, *current, sheet);
-    auto question = overloadQuestion(context, *family, context.circuit.device, *rated, load.load);
+    Worksheet aside(phrasing<"early-operation">, context, {RecordKind::Circuit, context.circuit.id});
+    auto question = ownOverloadQuestion(context, *rated, load.load, aside);
     if (!question) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return sheet.conclude();
@@ -61,6 +67,8 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     sheet.compareTolerance(Relation::AtMost, "I_b", *current, Figure<Current>{from, share.bound},
                            units::ampere);
     if (sheet.verdict() == Verdict::Fails) sheet.atWorst(Verdict::Close);
+    if (sheet.verdict() == Verdict::Holds)
+        if (auto doubt = doubtLoad(context, context, 1, from, sheet)) return std::move(*doubt);
     sheet.phrase(Verdict::Holds, "check.early-operation.holds-in-runs");
     if (!sheet.isFull() || sheet.verdict() != Verdict::Close)
         return sheet.conclude(shown, deviceWord(family), measure(*rated, units::ampere));

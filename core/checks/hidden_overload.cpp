@@ -101,15 +101,16 @@ void showAnswer(const VisitContext& visit, const Loaded& loaded, const overload:
                          {"check.note.replica", {}});
     });
     if (isWarm(question)) sheet.showAside([&] { return earliestInWarmth(question); });
+    if (isCold(question)) sheet.showAside([&] { return latestInCold(question); });
     if (answer.holdsOut) showEdge("t_may", answer.earliest, "check.note.earliest-device", sheet);
     showEdge("t_must", answer.latest, "check.note.latest-device", sheet);
-    aside("I_may", answer.mayOperateAt, "check.note.may-operate-at");
+    if (question.inWarmth) aside("I_may", answer.mayOperateAt, "check.note.may-operate-at");
     if (answer.mustOperateAt) aside("I_must", *answer.mustOperateAt, "check.note.must-operate-at");
     sheet.showAside([&] {
         const auto& shift = visit.tables.band(Band::DeviceShift);
         return assumedTerm("s", shift.value, units::percent, {"check.note.device-shift", {}}, shift.source);
     });
-    aside("I_aged", answer.agedMayOperateAt, "check.note.aged-may-operate-at");
+    if (question.inWarmth) aside("I_aged", answer.agedMayOperateAt, "check.note.aged-may-operate-at");
     aside("I_rms", loaded.load.load.rms, "check.note.mean-load");
     const auto share =
         loaded.load.load.isAligned ? overload::shareAbove(loaded.load.pieces, loaded.rated) : std::nullopt;
@@ -171,12 +172,11 @@ bool judgeCircuit(const CircuitContext& context, const Figure<Current>& current,
     if (!family) return false;
     const Loaded loaded{Word{"check.word.the-load"}, family, rated,
                         loadOverTime(context, context, current, sheet)};
-    auto question = overloadQuestion(context, *family, context.circuit.device, rated, loaded.load.load);
+    const auto question = ownOverloadQuestion(context, rated, loaded.load.load, sheet);
     if (!question) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return false;
     }
-    question->inWarmth = knownShareInWarmth(context, rated, sheet);
     judged.judgeOverload(loaded, *question);
     return true;
 }

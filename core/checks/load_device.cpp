@@ -38,10 +38,18 @@ std::string_view overloadPhrase(const CircuitContext& context, Current load, Cur
     show("I_2", operating);
     if (nonOperating) show("I_nf", rated * *nonOperating);
     if (nonOperating && load <= rated * *nonOperating) return phrases.carried;
-    return load < operating ? phrases.unsure : phrases.sure;
+    const auto cold = shareInCold(context.tables, context.board, context.family);
+    return cold && load >= operating * *cold ? phrases.sure : phrases.unsure;
 }
 
-/// The finding where the board is so warm that the device carries less than its rating there.
+/// What the device carries in its place. Where a place is only known to be no warmer than something, it
+/// carries its rating at most.
+Figure<Ratio> shareFor(const CircuitContext& context, Current load, Current rated, Worksheet& sheet) {
+    const Figure<Ratio> share = shareInWarmth(context, context.board, context.family, rated, sheet);
+    return share.bound == Bound::OrMore && load > rated ? Figure<Ratio>{1, Bound::OrLess} : share;
+}
+
+/// The finding where the board is, or may be, so warm that the device carries less than its rating there.
 Finding concludeInWarmth(const CircuitContext& context, const Figure<Current>& load, Current rated,
                          Current carried, Worksheet& sheet) {
     sheet.formula("I_b ≤ C_a I_n");
@@ -55,7 +63,7 @@ Finding concludeInWarmth(const CircuitContext& context, const Figure<Current>& l
     const Entry<Temperature>& around = context.board.ambient;
     return sheet.conclude(measure(load, units::ampere), deviceWord(context.family),
                           measure(rated, units::ampere), measure(carried, units::ampere),
-                          measure(around.value, units::celsius, around.decimals));
+                          measure(around.value, units::celsius, around.decimals, boundOf(around.state)));
 }
 
 } // namespace
@@ -71,11 +79,12 @@ Finding checkLoadDevice(const CircuitContext& context) {
     const auto rated = overloadRating(context, sheet);
     if (!load || !rated) return sheet.conclude();
 
-    const Figure<Ratio> share = shareInWarmth(context, *rated, sheet);
+    const Figure<Ratio> share = shareFor(context, load->value, *rated, sheet);
     const Current carried = physics::deratedCurrent(*rated, share.value, 1);
     sheet.compare(Relation::AtMost, "I_b", *load, Figure<Current>{carried, share.bound}, units::ampere);
     if (auto doubt = doubtLoad(context, context, 1, carried, sheet)) return std::move(*doubt);
-    if (share.value < 1) return concludeInWarmth(context, *load, *rated, carried, sheet);
+    if (share.value < 1 || share.bound != Bound::Exact)
+        return concludeInWarmth(context, *load, *rated, carried, sheet);
     if (sheet.isFull() && sheet.verdict() == Verdict::Fails)
         sheet.phrase(Verdict::Fails, overloadPhrase(context, load->value, *rated, asRated, sheet));
     return sheet.conclude(measure(*load, units::ampere), deviceWord(context.family),

@@ -212,14 +212,26 @@ std::optional<overload::Question> overloadQuestion(const VisitContext& visit, co
                               quick.shortTime};
 }
 
-std::optional<Ratio> knownShareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet) {
-    const Figure<Ratio> share = shareInWarmth(context, rated, sheet);
-    return share.bound == Bound::Exact ? std::optional(share.value) : std::nullopt;
+std::optional<overload::Question> ownOverloadQuestion(const CircuitContext& context, Current rated,
+                                                      const overload::Load& load, Worksheet& sheet) {
+    auto question = overloadQuestion(context, *context.family, context.circuit.device, rated, load);
+    if (!question) return std::nullopt;
+    const Figure<Ratio> warmth = shareInWarmth(context, context.board, context.family, rated, sheet);
+    question->inWarmth.reset();
+    if (warmth.bound == Bound::Exact || warmth.bound == Bound::OrMore) question->inWarmth = warmth.value;
+    question->inCold = shareInCold(context.tables, context.board, context.family);
+    return question;
 }
 
 Term earliestInWarmth(const overload::Question& question) {
     return assumedTerm("I_d", question.rated * question.inWarmth.value_or(1), units::ampere,
                        {"check.note.earliest-in-warmth", {}});
+}
+
+Term latestInCold(const overload::Question& question) {
+    if (!question.inCold)
+        return assumedTerm("C_a", Ratio(1), units::ratio, {"check.note.cold-not-published", {}});
+    return assumedTerm("C_a", *question.inCold, units::ratio, {"check.note.latest-in-cold", {}});
 }
 
 std::optional<PlugFuseOverload> worstOnPlugFuse(const CircuitContext& context) {
@@ -258,14 +270,13 @@ std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context) {
     const auto rated = overloadRating(context, scratch);
     if (!current || !rated || !context.family || !isUsable(current->value)) return std::nullopt;
     LoadOverTime load = loadOverTime(unseen, context, *current, scratch);
-    auto question = overloadQuestion(context, *context.family, context.circuit.device, *rated, load.load);
+    auto question = ownOverloadQuestion(context, *rated, load.load, scratch);
     if (!question) return std::nullopt;
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question->conductor = conductorOf(context, *capacity, true, scratch);
-    question->inWarmth = knownShareInWarmth(context, *rated, scratch);
     const overload::HiddenOverload answer = overload::answer(*question);
-    return OverloadAnswer{std::move(load),     question->rated, &question->device,
-                          question->conductor, answer,          question->inWarmth};
+    return OverloadAnswer{std::move(load), question->rated,    &question->device, question->conductor,
+                          answer,          question->inWarmth, question->inCold};
 }
 
 std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& context) {
@@ -274,11 +285,10 @@ std::optional<overload::LoggedQuestion> loggedQuestion(const CircuitContext& con
     const auto rated = overloadRating(context, scratch);
     if (!rated || !context.family) return std::nullopt;
     const overload::Load none; // what flowed takes its place
-    const auto asked = overloadQuestion(context, *context.family, context.circuit.device, *rated, none);
+    const auto asked = ownOverloadQuestion(context, *rated, none, scratch);
     if (!asked) return std::nullopt;
-    overload::LoggedQuestion question{asked->device,        asked->rated,
-                                      asked->instantaneous, std::nullopt,
-                                      asked->shortTime,     knownShareInWarmth(context, *rated, scratch)};
+    overload::LoggedQuestion question{asked->device,    asked->rated,    asked->instantaneous, std::nullopt,
+                                      asked->shortTime, asked->inWarmth, asked->inCold};
     if (const auto capacity = wiringCapacity(unseen, context, scratch))
         question.conductor = conductorOf(context, *capacity, true, scratch);
     return question;

@@ -35,20 +35,28 @@ std::optional<Current> overloadRating(const CircuitRecords& circuit, Worksheet& 
 std::optional<overload::Conductor> conductorOf(const CircuitContext& context, Current capacity,
                                                bool constants, Worksheet& sheet);
 
-/// The question of whether `load` can go on unnoticed through a device; `rated` is its overloadRating().
-/// Nothing where the family is not made in this rating. `load` must outlive it. It is asked of a place where
-/// the device was calibrated: set `inWarmth` for another.
+/// The question of whether `load` can go on unnoticed through a device where it was calibrated; `rated` is
+/// its overloadRating(). Nothing where the family is not made in this rating. `load` must outlive it.
 std::optional<overload::Question> overloadQuestion(const VisitContext& visit, const DeviceFamily& family,
                                                    const Device& device, Current rated,
                                                    const overload::Load& load);
 
-/// overload::Question::inWarmth of the circuit's own device: its shareInWarmth() where that is known.
-std::optional<Ratio> knownShareInWarmth(const CircuitContext& context, Current rated, Worksheet& sheet);
+/// The same of a circuit's own device, whose family is known, in its place: what warmth leaves of its
+/// currents is shareInWarmth() where that is known or bounded from below, and what cold adds to them
+/// shareInCold().
+std::optional<overload::Question> ownOverloadQuestion(const CircuitContext& context, Current rated,
+                                                      const overload::Load& load, Worksheet& sheet);
 
 /// How the question's answer takes account of that share; asked where there is less than all of it.
 Term earliestInWarmth(const overload::Question& question);
 inline bool isWarm(const overload::Question& question) {
     return question.inWarmth && *question.inWarmth < 1;
+}
+
+/// The same of the cold; asked where it adds to the latest device's currents, or nobody knows how much.
+Term latestInCold(const overload::Question& question);
+inline bool isCold(const overload::Question& question) {
+    return question.inCold != 1;
 }
 
 /// A piece of equipment that overloads the fuse in its plug or outlet, where no sound fuse is sure to end it.
@@ -72,7 +80,7 @@ struct OverloadAnswer {
     const ThermalDevice* device = nullptr;
     std::optional<overload::Conductor> conductor;
     overload::HiddenOverload answer;
-    std::optional<Ratio> inWarmth = 1; ///< overload::Question::inWarmth
+    std::optional<Ratio> inWarmth = 1, inCold = 1; ///< as in overload::Question
 };
 /// Nothing where load or device are not known.
 std::optional<OverloadAnswer> overloadAnswer(const CircuitContext& context);

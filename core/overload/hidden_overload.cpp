@@ -55,7 +55,9 @@ Edge earliestUnder(const Question& question, const Steps& cycle, std::uint64_t c
     return earliest;
 }
 Edge latestUnder(const Question& question, const Steps& cycle) {
-    Edge latest = edgeOf(physics::latestOf(question.device.replicas, cycle));
+    Edge latest;
+    if (const auto& cold = question.inCold)
+        latest = edgeOf(physics::latestOf(question.device.replicas, scaled(cycle, 1 / *cold)));
     for (const auto* band : {&question.instantaneous, &question.shortTime})
         if (*band) bring(latest, above(cycle, question.rated * (*band)->upTo, true, (*band)->within));
     return latest;
@@ -131,7 +133,9 @@ std::optional<Current> mustOperateAt(const Question& question) {
         if (isFinite(current) && (!must || current < *must)) must = current;
     };
     for (const Steps& cycle : load.apart) {
-        if (const auto peak = extremePeak(question.device.replicas.late, cycle, least)) take(factorTo(*peak));
+        if (const auto peak = extremePeak(question.device.replicas.late, cycle, least);
+            peak && question.inCold)
+            take(factorTo(*peak) * *question.inCold);
         for (const auto* band : {&question.instantaneous, &question.shortTime}) {
             if (!*band) continue;
             const auto held = heldFor(cycle, (*band)->within);

@@ -10,7 +10,8 @@
 
 /// Whether a load can go on unnoticed through a device that is too small for it, and what it does meanwhile.
 /// The device is not one curve but all that its standard allows: answers are the two extremes of that set,
-/// from cold. The latest stands where it was calibrated; the earliest operates sooner in a warmer place.
+/// from cold. In a warmer place than it was calibrated in the earliest operates sooner, in a cooler one the
+/// latest later.
 namespace loopwright::overload {
 
 struct Question {
@@ -24,6 +25,9 @@ struct Question {
     /// What the warmth of its place leaves of every current at which heat operates the earliest; nothing:
     /// that is not known, and it may operate sooner than is said.
     std::optional<Ratio> inWarmth = 1;
+    /// What the cold of its place makes of every current at which heat is sure to operate the latest, 1 or
+    /// more; nothing: that is not known, and heat is not sure to operate it.
+    std::optional<Ratio> inCold = 1;
 };
 
 /// When one extreme operates. `run` and `after` count only where it does.

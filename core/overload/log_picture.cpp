@@ -122,7 +122,8 @@ class LogRun {
         if (heating_) warmth_ = heating_->stateAfter(warmth_, amperes(current), seconds(step));
         const Ratio left = question_.inWarmth.value_or(1);
         if (!isOver(picture_.earliestOperated)) early_.advance(square / (left * left), step);
-        if (!isOver(picture_.latestOperated)) late_.advance(square, step);
+        const Ratio cold = question_.inCold.value_or(1);
+        if (!isOver(picture_.latestOperated)) late_.advance(square / (cold * cold), step);
         note();
         if (!isLogged) return;
         const Current flowed = amperes(current);
@@ -139,7 +140,7 @@ class LogRun {
             column().conductor = std::max(column().conductor, temperatureOf(*conductor, warmth_));
         if (question_.inWarmth && !isOver(picture_.earliestOperated))
             keepHighest(column().earliest, early_.state([](Ratio a, Ratio b) { return std::max(a, b); }));
-        if (!isOver(picture_.latestOperated))
+        if (question_.inCold && !isOver(picture_.latestOperated))
             keepHighest(column().latest, late_.state([](Ratio a, Ratio b) { return std::min(a, b); }));
     }
 

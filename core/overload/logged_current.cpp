@@ -155,21 +155,19 @@ class Passages {
       , blocks_(blocks)
       , start_(start) {}
 
-    /// When the first of them operates, each of whose currents warmth leaves such a share; `horizon` where
+    /// When the first of them operates, each of whose currents its place makes such a share; `horizon` where
     /// none does before.
-    double first(const std::vector<physics::ThermalReplica>& replicas, Ratio inWarmth, double horizon) const {
-        for (physics::ThermalReplica replica : replicas) {
-            replica.reference = replica.reference * inWarmth;
-            if (const auto time = crossing(replica, horizon)) horizon = *time;
-        }
+    double first(const std::vector<physics::ThermalReplica>& replicas, Ratio share, double horizon) const {
+        for (const physics::ThermalReplica& replica : replicas)
+            if (const auto time = crossing(inPlace(replica, share), horizon)) horizon = *time;
         return horizon;
     }
     /// When all of them have; `horizon` where one does not before.
-    double all(const std::vector<physics::ThermalReplica>& replicas, double horizon) const {
+    double all(const std::vector<physics::ThermalReplica>& replicas, Ratio share, double horizon) const {
         if (replicas.empty()) return horizon;
         double last = 0;
         for (const physics::ThermalReplica& replica : replicas) {
-            const auto time = crossing(replica, horizon);
+            const auto time = crossing(inPlace(replica, share), horizon);
             if (!time) return horizon;
             last = std::max(last, *time);
         }
@@ -177,6 +175,10 @@ class Passages {
     }
 
   private:
+    static physics::ThermalReplica inPlace(physics::ThermalReplica replica, Ratio share) {
+        replica.reference = replica.reference * share;
+        return replica;
+    }
     std::optional<double> crossing(const physics::ThermalReplica& replica, double horizon) const {
         const auto start = start_ ? start_->stateOf(replica) : physics::ReplicaState{};
         return Passage(channel_, blocks_, replica, start).crossing(horizon);
@@ -192,12 +194,15 @@ struct Operations {
     double earliest = never, latest = never;
 };
 /// Where nothing operates before `horizon`, that: what the quick releases do; of what begins warm what it
-/// does from cold, which is no sooner. Of the earliest nothing is told where its warmth is not known.
+/// does from cold, which is no sooner. Of the earliest nothing is told where its warmth is not known, and the
+/// latest is not sure to where its cold is not.
 Operations operations(const LoggedQuestion& question, const Passages& passages, const Operations& horizon) {
     const physics::ReplicaSet& replicas = question.device.replicas;
     const double earliest =
         question.inWarmth ? passages.first(replicas.early, *question.inWarmth, horizon.earliest) : never;
-    return {earliest, passages.all(replicas.late, horizon.latest)};
+    const double latest =
+        question.inCold ? passages.all(replicas.late, *question.inCold, horizon.latest) : horizon.latest;
+    return {earliest, latest};
 }
 
 Operations quickOnes(const LoggedQuestion& question, const LoggedChannel& channel,

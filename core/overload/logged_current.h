@@ -17,6 +17,7 @@ struct LoggedQuestion {
     std::optional<Conductor> conductor;
     std::optional<InstantaneousBand> shortTime; ///< of a breaker whose short-time stage is set
     std::optional<Ratio> inWarmth = 1;          ///< Question::inWarmth
+    std::optional<Ratio> inCold = 1;            ///< Question::inCold
 };
 
 struct LoggedHeat {

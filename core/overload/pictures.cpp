@@ -23,22 +23,28 @@ struct Times {
     Time latest;
 };
 
-/// What the earliest edge does at a current in the warmth of its place is what it does at a larger one where
-/// it was calibrated.
+/// What an edge does at a current in its place is what it does at another one where it was calibrated: the
+/// earliest in the warmth at a larger one, the latest in the cold at a smaller one.
 Current feltByEarliest(const Question& question, Current current) {
     return current / question.inWarmth.value_or(1);
+}
+Current feltByLatest(const Question& question, Current current) {
+    return current / question.inCold.value_or(1);
 }
 
 /// When the edges operate at a steady current from cold.
 Times timesAt(const Question& question, const physics::DeviceTimes& promised, Current current) {
-    const Current felt = feltByEarliest(question, current);
-    const physics::DutyStep steady{current, forEver}, warm{felt, forEver};
-    physics::OperationBand thermal{{},
-                                   physics::latestOf(question.device.replicas, std::span(&steady, 1), {}, 1)};
-    physics::TimeBand promise{{}, physics::operatingTime(promised, current).latest};
+    const Current felt = feltByEarliest(question, current), feltLate = feltByLatest(question, current);
+    const physics::DutyStep warm{felt, forEver}, cold{feltLate, forEver};
+    physics::OperationBand thermal;
+    physics::TimeBand promise;
     if (question.inWarmth) {
         thermal.earliest = physics::earliestOf(question.device.replicas, std::span(&warm, 1), {}, 1);
         promise.earliest = physics::operatingTime(promised, felt).earliest;
+    }
+    if (question.inCold) {
+        thermal.latest = physics::latestOf(question.device.replicas, std::span(&cold, 1), {}, 1);
+        promise.latest = physics::operatingTime(promised, feltLate).latest;
     }
     const auto timeOf = [](const physics::OperationEdge& edge, Time unknown) {
         return edge.operation == Operation::Operates  ? edge.reached.inAll
@@ -50,10 +56,14 @@ Times timesAt(const Question& question, const physics::DeviceTimes& promised, Cu
     Times times{timeOf(thermal.earliest, unlimited), timeOf(thermal.latest, never)};
     if (promise.earliest.isLimited()) times.earliest = std::max(times.earliest, promise.earliest.time);
     if (promise.latest.isLimited()) times.latest = std::min(times.latest, promise.latest.time);
-    for (const auto* band : {&question.instantaneous, &question.shortTime})
-        if (*band && current > question.rated * (*band)->above)
+    for (const auto* band : {&question.instantaneous, &question.shortTime}) {
+        if (!*band) continue;
+        if (current > question.rated * (*band)->above)
             times.earliest = std::min(times.earliest, promise.earliest.isLimited() ? promise.earliest.time
                                                                                    : (*band)->notBefore);
+        const bool isSure = current >= question.rated * (*band)->upTo && (*band)->within > Time();
+        if (isSure) times.latest = std::min(times.latest, (*band)->within);
+    }
     return times;
 }
 
@@ -161,15 +171,15 @@ class HeatRun {
             conductor_ = temperatureOf(*question_.conductor, warmth_);
         }
         early_.advance({feltByEarliest(question_, step.current), step.duration});
-        late_.advance(step);
+        late_.advance({feltByLatest(question_, step.current), step.duration});
         now_ += step.duration;
         note();
     }
 
     void note() {
-        std::optional<Ratio> warmest;
+        std::optional<Ratio> warmest, coolest;
         if (question_.inWarmth) warmest = early_.state([](Ratio a, Ratio b) { return std::max(a, b); });
-        const auto coolest = late_.state([](Ratio a, Ratio b) { return std::min(a, b); });
+        if (question_.inCold) coolest = late_.state([](Ratio a, Ratio b) { return std::min(a, b); });
         earlyOperated_ = earlyOperated_ || (warmest && *warmest >= 1);
         lateOperated_ = lateOperated_ || (coolest && *coolest >= 1);
         picture_.moments.push_back({now_, conductor_, earlyOperated_ ? std::nullopt : warmest,
@@ -201,7 +211,7 @@ void addEdges(TimeCurrentPicture& picture, const Question& question, const physi
               Current highest) {
     for (const Current current : currentsFrom(question, times, highest)) {
         const Times at = timesAt(question, times, current);
-        put(picture.earliest, current, at.earliest);
+        if (question.inWarmth) put(picture.earliest, current, at.earliest);
         put(picture.latest, current, at.latest);
     }
     for (const auto* points : {&times.notBefore, &times.operatedBy, &times.curve})

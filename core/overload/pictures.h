@@ -16,7 +16,8 @@ namespace loopwright::overload {
 struct TimeCurrentPicture {
     std::string_view device; ///< the phrase that names it: "check.word.fuse"; static storage
     Current rated;
-    std::vector<physics::TimeCurrent> earliest; ///< of the earliest sound device; current rising
+    /// Of the earliest sound device; current rising. Empty where nobody knows what warmth does to it.
+    std::vector<physics::TimeCurrent> earliest;
     std::vector<physics::TimeCurrent> latest; ///< of the latest; below its first current it may never operate
     std::vector<physics::TimeCurrent> published; ///< points that a standard or a maker prints
     bool isModelled = false; ///< between the published points the edges are those of a model

@@ -127,6 +127,11 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "Load {0}: a sound {1} {2} may operate from {3} on, the earliest at "
                                         "any time. It may operate in normal use."),
            "current, rating, device, current"},
+    Phrase{"check.early-operation.unsure-warm",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "Load {0} is more than a sound {1} {2} is sure to carry in a place at {3}. It "
+                             "may operate in normal use."),
+           "current, rating, device, temperature"},
     Phrase{"check.early-operation.close-warm",
            LOOPWRIGHT_PHRASE("Phrases",
                              "Load {0}: in a place at {5} a sound {1} {2} may operate from {3} on, "
@@ -194,8 +199,8 @@ constexpr std::array table{
            ""},
     Phrase{"check.note.share-of-others",
            LOOPWRIGHT_PHRASE("Phrases",
-                             "of its rating; nothing is published for this rating, so the strictest figure "
-                             "of the others, which hardly differ, is assumed"),
+                             "of its rating; no figure for this rating reaches so far, so the strictest of "
+                             "the others, which hardly differ, is assumed"),
            ""},
     Phrase{"check.note.share-at-most",
            LOOPWRIGHT_PHRASE("Phrases",
@@ -204,10 +209,24 @@ constexpr std::array table{
     Phrase{"check.note.carried-in-warmth", LOOPWRIGHT_PHRASE("Phrases", "what it carries there at most"), ""},
     Phrase{"check.note.where-calibrated",
            LOOPWRIGHT_PHRASE("Phrases", "at the temperature that it is calibrated for"), ""},
+    Phrase{"check.note.latest-in-cold",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "assumed for the latest sound device: all currents at which heat operates it "
+                             "are so many times what they are where it was calibrated"),
+           ""},
+    Phrase{"check.note.cold-not-published",
+           LOOPWRIGHT_PHRASE("Phrases",
+                             "colder than any place that is published: heat is not sure to operate "
+                             "the device"),
+           ""},
+    Phrase{"check.note.warmth-not-reckoned",
+           LOOPWRIGHT_PHRASE("Phrases", "around the devices; not reckoned with, since only the maker of a "
+                                        "device of this kind says what it carries there"),
+           ""},
     Phrase{"check.note.earliest-in-warmth",
            LOOPWRIGHT_PHRASE("Phrases",
-                             "assumed for the earliest sound device: all currents at which it operates are "
-                             "less by C_a there; those of the latest stay"),
+                             "assumed for the earliest sound device: all currents at which heat operates it "
+                             "are C_a of what they are where it was calibrated"),
            ""},
     Phrase{"check.note.earliest-device",
            LOOPWRIGHT_PHRASE("Phrases", "the earliest sound device operates, runs falling together"), ""},

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <span>
 #include <tuple>
 
 // Breakers of whatever family: surroundings, neighbours, settings; and the curves of relays.
@@ -11,13 +12,33 @@ namespace loopwright {
 
 namespace {
 
+/// Of one maker's breakers of a rating; a series runs from the coldest place to the warmest.
+auto seriesOf(const BreakerTables::AmbientRow& row) {
+    return std::tuple(row.calibratedAt, row.rated);
+}
+
 void readAmbient(BreakerTables& tables) {
-    constexpr std::array columns{"In_A", "reference_C", "ambient_C", "ratio_to_In", "confidence", "source"};
+    constexpr std::array columns{"In_A",       "reference_C", "ambient_C", "max_operating_current_A",
+                                 "confidence", "source"};
     csv::read("mcb_ambient_derating.csv", columns, [&](const csv::Row& row) {
-        tables.ambient.push_back({amperes(row.number("In_A")), celsius(row.number("reference_C")),
-                                  celsius(row.number("ambient_C")), row.number("ratio_to_In"),
+        const Current rated = amperes(row.number("In_A"));
+        tables.ambient.push_back({rated, celsius(row.number("reference_C")), celsius(row.number("ambient_C")),
+                                  amperes(row.number("max_operating_current_A")) / rated,
                                   csv::sourceOf(row, "confidence")});
     });
+    std::ranges::sort(tables.ambient, {},
+                      [](const auto& row) { return std::tuple_cat(seriesOf(row), std::tuple(row.ambient)); });
+}
+
+/// Calls take(rows) for each series.
+template <class Take>
+void forSeries(const std::vector<BreakerTables::AmbientRow>& rows, Take take) {
+    for (auto first = rows.begin(); first != rows.end();) {
+        const auto last = std::find_if(first, rows.end(),
+                                       [&](const auto& row) { return seriesOf(row) != seriesOf(*first); });
+        take(std::span(first, last));
+        first = last;
+    }
 }
 
 void readGrouping(BreakerTables& tables) {
@@ -98,37 +119,46 @@ BreakerTables BreakerTables::read() {
 
 std::optional<Sourced<Ratio>> ReferenceTables::breakerAmbientFactor(Current rated, Temperature calibratedAt,
                                                                     Temperature ambient) const {
-    const BreakerTables::AmbientRow* best = nullptr;
-    for (const auto& row : tables_->breakers.ambient) {
-        if (row.rated != rated || row.calibratedAt != calibratedAt || row.ambient < ambient) continue;
-        if (!best || row.ambient < best->ambient ||
-            (row.ambient == best->ambient && row.factor < best->factor))
-            best = &row;
-    }
-    if (!best) return std::nullopt;
-    return Sourced<Ratio>{best->factor, best->source};
+    for (const auto& row : tables_->breakers.ambient)
+        if (row.rated == rated && row.calibratedAt == calibratedAt && row.ambient >= ambient)
+            return Sourced<Ratio>{row.factor, row.source};
+    return std::nullopt;
 }
 
-std::optional<Sourced<Ratio>> ReferenceTables::leastBreakerAmbientFactor(Current rated,
-                                                                         Temperature calibratedAt) const {
-    const BreakerTables::AmbientRow* least = nullptr;
+std::optional<Sourced<Ratio>> ReferenceTables::warmestAmbientFactor(Current rated,
+                                                                    Temperature calibratedAt) const {
+    std::optional<Sourced<Ratio>> warmest;
     for (const auto& row : tables_->breakers.ambient)
-        if (row.rated == rated && row.calibratedAt == calibratedAt && (!least || row.factor < least->factor))
-            least = &row;
-    if (!least) return std::nullopt;
-    return Sourced<Ratio>{least->factor, least->source};
+        if (row.rated == rated && row.calibratedAt == calibratedAt && row.ambient > calibratedAt)
+            warmest = {row.factor, row.source};
+    return warmest;
 }
 
-std::optional<Sourced<Ratio>> ReferenceTables::strictestAmbientFactor(Temperature calibratedAt,
-                                                                      Temperature ambient) const {
-    const BreakerTables::AmbientRow* strictest = nullptr;
-    const auto key = [](const auto& row) { return std::tuple(row.ambient, row.factor); };
-    for (const auto& row : tables_->breakers.ambient)
-        if (row.calibratedAt == calibratedAt && row.ambient >= ambient &&
-            (!strictest || key(row) < key(*strictest)))
-            strictest = &row;
-    if (!strictest) return std::nullopt;
-    return Sourced<Ratio>{strictest->factor, strictest->source};
+std::optional<Sourced<Ratio>> ReferenceTables::leastAmbientFactor(TemperatureDifference warmer) const {
+    std::optional<Sourced<Ratio>> least;
+    forSeries(tables_->breakers.ambient, [&](std::span<const BreakerTables::AmbientRow> rows) {
+        const auto row = std::ranges::find_if(
+            rows, [&](const auto& each) { return each.ambient - each.calibratedAt >= warmer; });
+        if (row != rows.end() && (!least || row->factor < least->value)) least = {row->factor, row->source};
+    });
+    return least;
+}
+
+Sourced<Ratio> ReferenceTables::leastAmbientFactor() const {
+    const auto least =
+        std::ranges::min_element(tables_->breakers.ambient, {}, &BreakerTables::AmbientRow::factor);
+    return {least->factor, least->source};
+}
+
+std::optional<Sourced<Ratio>> ReferenceTables::mostAmbientFactor(TemperatureDifference cooler) const {
+    std::optional<Sourced<Ratio>> most;
+    forSeries(tables_->breakers.ambient, [&](std::span<const BreakerTables::AmbientRow> rows) {
+        const auto row = std::find_if(rows.rbegin(), rows.rend(), [&](const auto& each) {
+            return each.calibratedAt - each.ambient >= cooler;
+        });
+        if (row != rows.rend() && (!most || row->factor > most->value)) most = {row->factor, row->source};
+    });
+    return most;
 }
 
 std::optional<Sourced<Ratio>> ReferenceTables::breakerGroupingFactor(int adjacent) const {

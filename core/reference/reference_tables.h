@@ -186,15 +186,20 @@ class ReferenceTables {
 
     /// Of a breaker in warmer or cooler surroundings than it was calibrated for: the share of its rated
     /// current that it carries. Makers' typical figures; between two published temperatures the warmer one
-    /// counts, and of several makers the least. Nothing above the warmest that is published.
+    /// counts. Nothing above the warmest that is published.
     std::optional<Sourced<Ratio>> breakerAmbientFactor(Current rated, Temperature calibratedAt,
                                                        Temperature ambient) const;
-    /// The least of these shares that is published for a rating: a place warmer than any of the table leaves
-    /// no more.
-    std::optional<Sourced<Ratio>> leastBreakerAmbientFactor(Current rated, Temperature calibratedAt) const;
-    /// The least share that is published for any rating, at this temperature or the next warmer one; at one
-    /// temperature they hardly differ.
-    std::optional<Sourced<Ratio>> strictestAmbientFactor(Temperature calibratedAt, Temperature ambient) const;
+    /// That of the warmest place that is published for this rating; nothing where none is that is warmer than
+    /// the one it was calibrated in.
+    std::optional<Sourced<Ratio>> warmestAmbientFactor(Current rated, Temperature calibratedAt) const;
+    /// The least that is published for any rating in a place so much warmer, or the next warmer one, than the
+    /// one it was calibrated in: ratings hardly differ. Nothing above the warmest.
+    std::optional<Sourced<Ratio>> leastAmbientFactor(TemperatureDifference warmer) const;
+    /// The least of all.
+    Sourced<Ratio> leastAmbientFactor() const;
+    /// The most that is published for any rating in a place so much cooler, or the next cooler one. Nothing
+    /// below the coldest.
+    std::optional<Sourced<Ratio>> mostAmbientFactor(TemperatureDifference cooler) const;
     /// The place in which a breaker of this family carries its rated current, by its standard. Nothing for
     /// fuses, and for adjustable breakers, whose makers say it.
     std::optional<Sourced<Temperature>> calibrationTemperature(const DeviceFamily& family) const;

@@ -17,29 +17,31 @@ Current OverloadedCircuit::drawnBy(const Equipment& piece) const {
 
 std::optional<OverloadedCircuit> overloadedCircuit(const Installation& installation, Id visit, Id circuit,
                                                    const ReferenceTables& tables, const RuleSet& rules) {
-    return inCircuit(installation, visit, circuit, tables, rules,
-                     [&](const CircuitContext& context) -> std::optional<OverloadedCircuit> {
-                         Worksheet scratch(phrasing<"load-device">, context, {RecordKind::Circuit, circuit});
-                         const auto current = loadCurrent(context, context, scratch);
-                         if (!current) return std::nullopt;
-                         OverloadedCircuit found{installation,
-                                                 visit,
-                                                 context.circuit,
-                                                 tables,
-                                                 rules,
-                                                 loadOverTime(context, context, *current, scratch),
-                                                 {context.equipment.begin(), context.equipment.end()},
-                                                 overloadRating(context, scratch),
-                                                 std::nullopt,
-                                                 std::nullopt,
-                                                 context.family && context.family->adjustable};
-                         if (found.rated)
-                             found.ratedInWarmth =
-                                 *found.rated * shareInWarmth(context, *found.rated, scratch).value;
-                         if (const auto capacity = wiringCapacity(context, context, scratch))
-                             found.carried = *capacity / legShare(rules, context.circuit);
-                         return found;
-                     });
+    return inCircuit(
+        installation, visit, circuit, tables, rules,
+        [&](const CircuitContext& context) -> std::optional<OverloadedCircuit> {
+            Worksheet scratch(phrasing<"load-device">, context, {RecordKind::Circuit, circuit});
+            const auto current = loadCurrent(context, context, scratch);
+            if (!current) return std::nullopt;
+            OverloadedCircuit found{installation,
+                                    visit,
+                                    context.circuit,
+                                    tables,
+                                    rules,
+                                    loadOverTime(context, context, *current, scratch),
+                                    {context.equipment.begin(), context.equipment.end()},
+                                    overloadRating(context, scratch),
+                                    std::nullopt,
+                                    std::nullopt,
+                                    context.family && context.family->adjustable};
+            if (found.rated)
+                found.ratedInWarmth =
+                    *found.rated *
+                    shareInWarmth(context, context.board, context.family, *found.rated, scratch).value;
+            if (const auto capacity = wiringCapacity(context, context, scratch))
+                found.carried = *capacity / legShare(rules, context.circuit);
+            return found;
+        });
 }
 
 } // namespace loopwright

@@ -94,7 +94,8 @@ class LoggedWords {
                        : tr("Every sound %1 would have operated after %2.")
                              .arg(device_, spokenTime(*found_.latest, words_));
         if (!log_.isWarmthKnown)
-            return tr("How soon a sound %1 operates in so warm a place is not known; it need not have.")
+            return tr("How soon a sound %1 operates at the temperature of its place is not known; it need "
+                      "not have.")
                 .arg(device_);
         if (mayAtAnyTime())
             return tr("A sound %1 may have operated at any time above its rating, and need not have.")
@@ -106,8 +107,7 @@ class LoggedWords {
     }
 
     QString earliestText() const {
-        if (!log_.isWarmthKnown)
-            return tr("may have operated at any time: nothing is known of so warm a place");
+        if (!log_.isWarmthKnown) return tr("may have operated at any time: nothing is known of its place");
         if (mayAtAnyTime()) return tr("may have operated at any time");
         return found_.earliest ? tr("would have operated after %1").arg(spokenTime(*found_.earliest, words_))
                                : tr("would not have operated");

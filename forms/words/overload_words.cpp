@@ -76,7 +76,7 @@ class Facts {
     }
 
     QString earliestText() const {
-        if (!overload_.inWarmth) return tr("may operate at any time: nothing is known of so warm a place");
+        if (!overload_.inWarmth) return tr("may operate at any time: nothing is known of its place");
         return answer_.holdsOut || !answer_.earliest.operates()
                    ? edgeText(answer_.earliest, tr("does not operate"))
                    : tr("may operate at any time");
@@ -85,6 +85,7 @@ class Facts {
     void addEdges() {
         add(tr("The earliest sound %1").arg(device_), earliestText());
         add(tr("The latest sound %1").arg(device_), edgeText(answer_.latest, tr("need never operate")));
+        if (!overload_.inWarmth) return;
         const QString from = amperesText(answer_.agedMayOperateAt);
         add(tr("One that heat has made early"),
             answer_.agedEarliest.operates() && !answer_.earliest.operates()
