@@ -3,6 +3,7 @@
 
 #include "core/checks/capacity.h"
 #include "core/checks/demand.h"
+#include "core/checks/device.h"
 #include "core/checks/load_over_time.h"
 
 namespace loopwright {
@@ -14,11 +15,23 @@ struct Nearest {
     Word word{"check.word.board-rating"};
 };
 
-void hold(const Figure<Current>& demand, std::optional<Current> limit, std::string_view word,
+void hold(const Figure<Current>& demand, const std::optional<Figure<Current>>& limit, std::string_view word,
           Worksheet& sheet, Nearest& nearest) {
     if (!limit) return;
-    if (sheet.compare(Relation::AtMost, "I_d", demand, Figure<Current>{*limit}, units::ampere))
-        nearest = {measure(*limit, units::ampere), {word}};
+    if (sheet.compare(Relation::AtMost, "I_d", demand, *limit, units::ampere))
+        nearest = {measure(limit->value, units::ampere), {word}};
+}
+
+/// What the feeder's device carries where it sits.
+std::optional<Figure<Current>> carriedBy(const VisitContext& visit, const Feeder& feeder, Worksheet& sheet) {
+    const auto rated = overloadRating(feeder, sheet);
+    if (!rated) return std::nullopt;
+    const Figure<Ratio> share = shareInWarmth(visit, feeder.board, feeder.family, *rated, sheet);
+    return Figure<Current>{*rated * share.value, share.bound};
+}
+
+std::optional<Figure<Current>> exactly(const std::optional<Current>& limit) {
+    return limit ? std::optional(Figure<Current>{*limit}) : std::nullopt;
 }
 
 } // namespace
@@ -40,12 +53,13 @@ Finding checkBoardDemand(const BoardContext& context) {
 
     Nearest nearest;
     if (board.ratedCurrent.state != EntryState::NotApplicable)
-        hold(asked, sheet.exact("I_nA", board, board.ratedCurrent, "ratedCurrent_A"),
+        hold(asked, exactly(sheet.exact("I_nA", board, board.ratedCurrent, "ratedCurrent_A")),
              "check.word.board-rating", sheet, nearest);
     if (!context.feeders.empty()) {
         const Feeder& feeder = context.feeders.front();
-        hold(asked, overloadRating(feeder, sheet), "check.word.feeder-device", sheet, nearest);
-        hold(asked, wiringCapacity(context, feeder, sheet), "check.word.feeder-wiring", sheet, nearest);
+        hold(asked, carriedBy(context, feeder, sheet), "check.word.feeder-device", sheet, nearest);
+        hold(asked, exactly(wiringCapacity(context, feeder, sheet)), "check.word.feeder-wiring", sheet,
+             nearest);
     }
     if (!sheet.hasVerdict() && board.ratedCurrent.state == EntryState::NotApplicable)
         return sheet.doesNotApply("check.board-demand.no-rating");

@@ -100,6 +100,18 @@ Finding judge(const overload::Conductor& conductor, const overload::Warmth& heat
     return sheet.conclude(warm(heat.leastPeak), bears, warm(heat.peak));
 }
 
+/// Where what was measured or typed keeps within the limit, and the recorded equipment draws far more and,
+/// over its own runs and rests, does not.
+std::optional<Finding> doubtRests(const CircuitContext& context, const overload::Conductor& conductor,
+                                  Worksheet& sheet) {
+    const auto loads = hasRests(context) ? loadAndEquipment(context, context) : std::nullopt;
+    if (!loads || !loads->disagree()) return std::nullopt;
+    Worksheet aside(phrasing<"conductor-heat">, context, {RecordKind::Circuit, context.circuit.id});
+    const LoadOverTime drawn = loadOverTime(context, context, loads->drawn, aside);
+    if (overload::warmthUnder(conductor, drawn.load.together).peak <= conductor.limit) return std::nullopt;
+    return doubtLoad(context, context, 1, loads->counted, sheet);
+}
+
 /// A load that the device ends may warm conductors as much as the conventional operating current does: what
 /// the rule for overload accepts (IEC 60364-4-43, 433.1).
 Finding judgeUntil(Time ended, const overload::Conductor& conductor, const LoadOverTime& load,
@@ -133,7 +145,7 @@ Finding checkConductorHeat(const CircuitContext& context) {
     const auto current = loadCurrent(context, context, sheet);
     const auto capacity = wiringCapacity(context, context, sheet);
     if (!current || !capacity) return sheet.conclude();
-    // With rests in between equipment may draw more than the wiring carries for ever.
+    // With rests in between equipment may draw more than the wiring carries for ever: see doubtRests.
     if (!hasRests(context))
         if (auto doubt =
                 doubtLoad(context, context, legShare(context.rules, context.circuit), *capacity, sheet))
@@ -151,6 +163,8 @@ Finding checkConductorHeat(const CircuitContext& context) {
         return judgeUntil(*ended, *conductor, load, context.rules, sheet);
 
     const overload::Warmth heat = overload::warmthUnder(*conductor, load.load.together);
+    if (heat.peak <= conductor->limit)
+        if (auto doubt = doubtRests(context, *conductor, sheet)) return std::move(*doubt);
     if (sheet.isFull()) showHeat(context, context.circuit, *conductor, load, sheet);
     return judge(*conductor, heat, load.current, sheet);
 }

@@ -52,13 +52,21 @@ Finding ringAllowance(const CircuitContext& context, Current rated, Current capa
 /// to (note 1 there).
 Finding checkDeviceWiring(const CircuitContext& context) {
     Worksheet sheet(phrasing<"device-wiring">, context, {RecordKind::Circuit, context.circuit.id});
-    sheet.formula(isLoweredForOverload(context, context.circuit) ? "I_n ≤ C_c I_z" : "I_n ≤ I_z");
+    const bool isRing = context.circuit.topology == Topology::Ring;
+    const bool isLowered = !isRing && isLoweredForOverload(context, context.circuit);
+    sheet.formula(isLowered ? "I_n ≤ C_c I_z" : "I_n ≤ I_z");
     sheet.clause("overload");
     const auto rated = overloadRating(context, sheet);
-    const auto capacity = protectedCapacity(context, context, sheet);
+    const auto capacity =
+        isRing ? wiringCapacity(context, context, sheet) : protectedCapacity(context, context, sheet);
     if (!rated || !capacity) return sheet.conclude();
-    if (context.circuit.topology == Topology::Ring) return ringAllowance(context, *rated, *capacity, sheet);
+    if (isRing) return ringAllowance(context, *rated, *capacity, sheet);
 
+    if (isLowered) {
+        sheet.phrase(Verdict::Holds, "check.device-wiring.holds-buried");
+        sheet.phrase(Verdict::Close, "check.device-wiring.close-buried");
+        sheet.phrase(Verdict::Fails, "check.device-wiring.fails-buried");
+    }
     sheet.compare(Relation::AtMost, "I_n", Figure<Current>{*rated}, Figure<Current>{*capacity},
                   units::ampere);
     return sheet.conclude(deviceWord(context.family), measure(*rated, units::ampere),

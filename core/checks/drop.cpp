@@ -112,6 +112,38 @@ std::optional<Figure<Ratio>> dropAlong(const VisitContext& visit, const CircuitR
     return rising(share, *load);
 }
 
+/// A load, and the share of the voltage that it drops along one circuit.
+struct Dropped {
+    Figure<Current> load;
+    Figure<Ratio> share;
+};
+
+/// In doubt where the load on the way that somebody measured or typed is far less than its equipment draws,
+/// and with that the whole drop would pass the limit.
+std::optional<Finding> doubtAlong(const VisitContext& visit, const CircuitRecords& records,
+                                  const Dropped& dropped, Ratio total, Ratio limit, Worksheet& sheet) {
+    if (!(dropped.share.value > 0)) return std::nullopt;
+    const Ratio elsewhere = total - dropped.share.value;
+    const Current bearable = dropped.load.value * ((limit - elsewhere) / dropped.share.value);
+    return doubtLoad(visit, records, 1, bearable, sheet);
+}
+std::optional<Finding> doubtDrop(const CircuitContext& context, const Dropped& own, Ratio total, Ratio limit,
+                                 Worksheet& sheet) {
+    if (auto doubt = doubtAlong(context, context, own, total, limit, sheet)) return doubt;
+    VisitContext unseen = context;
+    unseen.detail = Detail::VerdictOnly;
+    Worksheet aside(phrasing<"drop">, unseen, {RecordKind::Circuit, context.circuit.id});
+    for (const Feeder& feeder : context.feeders) {
+        const auto loads = loadAndEquipment(context, feeder);
+        if (!loads || !loads->disagree()) continue;
+        const auto load = feederLoad(unseen, feeder, aside);
+        const auto share = dropAlong(unseen, feeder, load, aside);
+        if (!share) continue;
+        if (auto doubt = doubtAlong(context, feeder, {*load, *share}, total, limit, sheet)) return doubt;
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 /// ΔU ≤ 3 % for lighting, 5 % for other uses, from the supply to the end of the circuit (IEC 60364-5-52,
@@ -144,10 +176,7 @@ Finding checkDrop(const CircuitContext& context) {
                         context.rules.sourceOf(isLighting ? "dropLighting" : "dropOther"));
     });
     sheet.compare(Relation::AtMost, "ΔU", total, Figure<Ratio>{limit}, units::percent);
-    if (own->value > 0) {
-        const Current bearable = load->value * ((limit - (total.value - own->value)) / own->value);
-        if (auto doubt = doubtLoad(context, context, 1, bearable, sheet)) return std::move(*doubt);
-    }
+    if (auto doubt = doubtDrop(context, {*load, *own}, total.value, limit, sheet)) return std::move(*doubt);
     return sheet.conclude(measure(total, units::percent), measure(limit, units::percent));
 }
 

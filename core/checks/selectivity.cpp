@@ -16,8 +16,8 @@ using physics::CurrentRange;
 struct Known {
     const DeviceFamily* family = nullptr;
     Current rated;
-    Current holds;    ///< carried without operating within the conventional time
-    Current operates; ///< sure to operate it within that time
+    Figure<Current> holds;    ///< carried without operating within the conventional time
+    Figure<Current> operates; ///< sure to operate it within that time
     const Sourced<physics::DeviceTimes>* times = nullptr;
     std::optional<Current> breakingCapacity;
 };
@@ -28,15 +28,36 @@ bool readConventional(const VisitContext& visit, const Device& device, Known& kn
     if (known.family->adjustable) {
         const Current setting = usable(device.thermalSetting).value_or(known.rated);
         const physics::Spread spread = visit.tables.breakerSpreads(known.rated).value.conventional;
-        known.holds = setting * spread.low;
-        known.operates = setting * spread.high;
+        known.holds.value = setting * spread.low;
+        known.operates.value = setting * spread.high;
         return true;
     }
     const auto currents = visit.tables.conventionalCurrents(*known.family, known.rated);
     if (!currents) return false;
-    known.holds = known.rated * currents->nonOperatingMultiple.value_or(1);
-    known.operates = known.rated * currents->operatingMultiple;
+    known.holds.value = known.rated * currents->nonOperatingMultiple.value_or(1);
+    known.operates.value = known.rated * currents->operatingMultiple;
     return true;
+}
+
+/// What is published of times holds where a device was calibrated, so that they count no more.
+void takeToPlace(Known& known, const Figure<Current>& moved) {
+    if (moved.bound != Bound::Exact || moved.value != known.rated) known.times = nullptr;
+}
+
+/// The device upstream carries less in the warmth of its board.
+void warmUp(const VisitContext& visit, const Board& board, Known& upstream, Worksheet& sheet) {
+    const Figure<Ratio> share = shareInWarmth(visit, board, upstream.family, upstream.rated, sheet);
+    takeToPlace(upstream, {upstream.rated * share.value, share.bound});
+    upstream.holds = {upstream.holds.value * share.value, share.bound};
+}
+
+/// The own device needs more in the cold of its board.
+void coolDown(const BoardContext& context, Known& own, Worksheet& sheet) {
+    const auto share = shareInCold(context.tables, context.board, own.family);
+    if (!share) sheet.unpublishedBeyond(context.board, "ambient_degC");
+    const Bound bound = share ? Bound::Exact : Bound::OrMore;
+    takeToPlace(own, {own.rated * share.value_or(1), bound});
+    own.operates = {own.operates.value * share.value_or(1), bound};
 }
 
 /// The record that holds a device, and its keys there.
@@ -64,17 +85,22 @@ std::optional<Known> knownOf(const VisitContext& visit, const Device& device, co
 }
 
 std::optional<Known> ownDevice(const CircuitContext& context, Worksheet& sheet) {
-    return knownOf(context, context.circuit.device, context.family, context.times,
-                   {RecordKind::Circuit, context.circuit.id, "device.family", "device.ratedCurrent_A"}, "I_n",
-                   sheet);
+    auto own = knownOf(context, context.circuit.device, context.family, context.times,
+                       {RecordKind::Circuit, context.circuit.id, "device.family", "device.ratedCurrent_A"},
+                       "I_n", sheet);
+    if (own) coolDown(context, *own, sheet);
+    return own;
 }
 
 std::optional<Known> deviceUpstream(const CircuitContext& context, Worksheet& sheet) {
     if (!context.feeders.empty()) {
         const Feeder& feeder = context.feeders.front();
-        return knownOf(context, feeder.circuit.device, feeder.family, feeder.times,
-                       {RecordKind::Circuit, feeder.circuit.id, "device.family", "device.ratedCurrent_A"},
-                       "I_n,up", sheet);
+        auto upstream =
+            knownOf(context, feeder.circuit.device, feeder.family, feeder.times,
+                    {RecordKind::Circuit, feeder.circuit.id, "device.family", "device.ratedCurrent_A"},
+                    "I_n,up", sheet);
+        if (upstream) warmUp(context, feeder.board, *upstream, sheet);
+        return upstream;
     }
     const Supply& supply = *context.supply;
     return knownOf(context, supply.fuse, context.tables.deviceFamily(supply.fuse.family), context.supplyTimes,
@@ -144,7 +170,7 @@ std::optional<CurrentRange> byEnergy(const VisitContext& visit, const Known& ups
 /// Whether anything is published of how long the device holds out against fault currents.
 bool holdsOutAgainstFaults(const Known& known) {
     return known.times && std::ranges::any_of(known.times->value.notBefore, [&](const auto& promise) {
-               return promise.current > known.holds;
+               return promise.current > known.holds.value;
            });
 }
 
@@ -162,7 +188,7 @@ std::vector<CurrentRange> provenHere(const Known& upstream, const Known& own,
     if (upstream.times && own.times)
         ranges = physics::provenSelectivity(upstream.times->value, own.times->value);
     if (energy) ranges = physics::joined(std::move(ranges), *energy);
-    ranges = physics::joined(std::move(ranges), {Current(), upstream.holds});
+    ranges = physics::joined(std::move(ranges), {Current(), upstream.holds.value});
     std::erase_if(ranges, [&](const CurrentRange& range) { return range.above >= prospective; });
     return ranges;
 }
@@ -199,7 +225,7 @@ Finding judgeFaults(const CircuitContext& context, const Known& upstream, const 
                     : std::nullopt;
     const auto energy = byEnergy(context, upstream, own, prospective->value, sheet);
     if (energy) last = std::max(last, std::optional(energy->upTo));
-    const bool isProven = last && *last > upstream.holds;
+    const bool isProven = last && *last > upstream.holds.value;
     if (!isProven && !holdsOutAgainstFaults(upstream))
         return sheet.concludeWith([&] { return said("check.selectivity.overload-only", own, upstream); });
     if (!isProven) {
@@ -232,12 +258,13 @@ Finding checkSelectivity(const CircuitContext& context) {
     const auto upstream = deviceUpstream(context, sheet);
     if (!own || !upstream) return sheet.conclude();
     sheet.show([&] {
-        return computedTerm("I_2", own->operates, units::ampere, {"check.note.sure-to-operate", {}});
+        return computedTerm("I_2", own->operates.value, units::ampere, {"check.note.sure-to-operate", {}});
     });
     sheet.show([&] {
-        return computedTerm("I_nt,up", upstream->holds, units::ampere, {"check.note.sure-to-hold", {}});
+        return computedTerm("I_nt,up", upstream->holds.value, units::ampere, {"check.note.sure-to-hold", {}});
     });
-    sheet.compareRatings(Relation::AtMost, "I_2", own->operates, upstream->holds, units::ampere);
+    sheet.compareWithin(0, Relation::AtMost, "I_2", own->operates, upstream->holds, units::ampere);
+    if (sheet.verdict() == Verdict::CannotTell) return sheet.conclude();
     if (sheet.verdict() == Verdict::Holds) return judgeFaults(context, *upstream, *own, sheet);
     sheet.atWorst(Verdict::Close);
     return sheet.concludeWith([&] { return said("check.selectivity.close", *own, *upstream); });

@@ -51,7 +51,7 @@ constexpr std::array table{
     Phrase{"check.word.plug-fuse", LOOPWRIGHT_PHRASE("Phrases", "plug fuse"), ""},
     Phrase{"check.word.in-full", LOOPWRIGHT_PHRASE("Phrases", "counts in full"), ""},
     Phrase{"check.word.board-rating", LOOPWRIGHT_PHRASE("Phrases", "the rated current of the board"), ""},
-    Phrase{"check.word.feeder-device", LOOPWRIGHT_PHRASE("Phrases", "the rating of the device that feeds it"),
+    Phrase{"check.word.feeder-device", LOOPWRIGHT_PHRASE("Phrases", "what the device that feeds it carries"),
            ""},
     Phrase{"check.word.feeder-wiring",
            LOOPWRIGHT_PHRASE("Phrases", "what the wiring that feeds it may carry"), ""},

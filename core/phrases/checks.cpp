@@ -41,6 +41,19 @@ constexpr std::array table{
             "Phrases",
             "The {1} {0} is too large for wiring that may carry {2}. Fit a smaller device or larger wiring."),
         "device, rating, capacity"},
+    Phrase{"check.device-wiring.holds-buried",
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} protects wiring in the ground, of which {2} count for "
+                                        "protection against overload."),
+           "device, rating, capacity"},
+    Phrase{"check.device-wiring.close-buried",
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} only just protects wiring in the ground, of which {2} "
+                                        "count for protection against overload."),
+           "device, rating, capacity"},
+    Phrase{"check.device-wiring.fails-buried",
+           LOOPWRIGHT_PHRASE("Phrases", "The {1} {0} is too large for wiring in the ground, of which {2} "
+                                        "count for protection against overload. Fit a smaller device or "
+                                        "larger wiring."),
+           "device, rating, capacity"},
     Phrase{"check.device-wiring.holds-ring",
            LOOPWRIGHT_PHRASE("Phrases", "A leg of the ring may carry {0}; at least {1} is needed."),
            "capacity, least capacity"},

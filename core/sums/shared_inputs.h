@@ -26,8 +26,8 @@ inline Standard conventionalFactor(const SumContext& context) {
 
 inline constexpr auto lineToEarth =
     number<Voltage>("lineToEarthVoltage_V", "U_0", units::volt, nominalVoltage);
-inline constexpr auto voltageFactor =
-    number<Ratio>("voltageFactor", "c", units::ratio, smallestVoltageFactor);
+inline constexpr auto voltageFactor = within(
+    {.least = 0.5, .most = 1.5}, number<Ratio>("voltageFactor", "c", units::ratio, smallestVoltageFactor));
 /// Between lines where there are three phases, otherwise between line and neutral.
 inline constexpr auto nominal = number<Voltage>("voltage_V", "U", units::volt);
 inline constexpr auto isThreePhase = flag("threePhase");
