@@ -201,7 +201,8 @@ TEST(LoadAgreement, AClampReadWhileTheEquipmentRestedSettlesNothing) {
     EXPECT_EQ(finding.verdict, Verdict::Close) << testing::PrintToString(finding);
     EXPECT_NEAR(finding.result->value, 45.65, 0.01);
     EXPECT_NEAR(finding.limit->value, 2.2, 1e-9) << "a tenth";
-    for (const char* check : {"load-device", "load-wiring", "hidden-overload", "conductor-heat"}) {
+    for (const char* check :
+         {"load-device", "load-wiring", "hidden-overload", "conductor-heat", "early-operation"}) {
         const Finding doubted = fixture.find(check);
         EXPECT_EQ(doubted.verdict, Verdict::CannotTell) << testing::PrintToString(doubted);
         EXPECT_EQ(doubted.sentence.key, "check.load.measured-in-doubt") << check;
@@ -225,6 +226,22 @@ TEST(LoadAgreement, ADropThatTheEquipmentWouldNotKeepToIsInDoubt) {
     fixture.wiring().length = typed(metres(15));
     const Finding near = fixture.find("drop");
     EXPECT_EQ(near.verdict, Verdict::Holds) << "3.3 % with either " << testing::PrintToString(near);
+}
+
+TEST(LoadAgreement, AHeatThatTheEquipmentWouldPassOverItsRunsIsInDoubt) {
+    Fixture fixture = withShower();
+    Equipment& lamp = fixture.addEquipment("lamp", watts(460));
+    lamp.onTime = lamp.offTime = typed(minutes(5));
+    fixture.reading().measuredLoad = read(amperes(2), 0);
+    const Finding doubted = fixture.find("conductor-heat");
+    EXPECT_EQ(doubted.verdict, Verdict::CannotTell)
+        << "the shower runs without end " << testing::PrintToString(doubted);
+    EXPECT_EQ(doubted.sentence.key, "check.load.measured-in-doubt");
+    Equipment& shower = fixture.installation.equipment.front();
+    shower.onTime = typed(minutes(1));
+    shower.offTime = typed(minutes(59));
+    EXPECT_EQ(fixture.find("conductor-heat").verdict, Verdict::Holds)
+        << "in short runs the wiring bears it " << testing::PrintToString(fixture.find("conductor-heat"));
 }
 
 TEST(LoadAgreement, WhatHoldsByTheEquipmentTooHolds) {

@@ -137,6 +137,18 @@ TEST(BoardDemand, IsHeldAgainstDeviceAndWiringOfTheFeeder) {
         << testing::PrintToString(finding);
 }
 
+TEST(BoardDemand, IsHeldAgainstWhatTheFeedersDeviceCarriesInTheWarmth) {
+    Fixture fixture;
+    Circuit& feeder = fixture.nest();
+    feeder.device = {"60898-C", typed(amperes(40)), typed(kiloamperes(6))};
+    fixture.circuit().load = typed(amperes(36));
+    EXPECT_EQ(fixture.onBoard("board-demand").verdict, Verdict::Holds) << "36 A of 40 A";
+    fixture.installation.boards.back().ambient = typed(celsius(60));
+    const Finding finding = fixture.onBoard("board-demand");
+    EXPECT_EQ(finding.verdict, Verdict::Fails) << testing::PrintToString(finding);
+    EXPECT_NEAR(finding.limit->value, 40 * 0.8125, 1e-9) << "8 A at 60 degC";
+}
+
 TEST(BoardDemand, IsHeldAgainstTheSettingOfAnAdjustableFeeder) {
     Fixture fixture;
     Circuit& feeder = fixture.nest();

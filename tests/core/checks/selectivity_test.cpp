@@ -114,6 +114,36 @@ TEST(Selectivity, OfAnAdjustableBreakerGoesByItsSettings) {
     EXPECT_EQ(fixture.find("selectivity").verdict, Verdict::Close);
 }
 
+// 1.13 x 40 A = 45.2 A are carried where it was calibrated (IEC 60898-1, table 7); a maker's breakers carry
+// 0.745 of that 40 K above, which is less than the 1.45 x 25 A that are sure to operate the own device.
+TEST(Selectivity, WarmthUpstreamLeavesLessToTellOverloadsApart) {
+    Fixture fixture;
+    fixture.nest().device = {"60898-C", typed(amperes(40)), typed(kiloamperes(6))};
+    fixture.circuit().device.ratedCurrent = typed(amperes(25));
+    Board& upstream = fixture.installation.boards.back();
+    EXPECT_EQ(fixture.find("selectivity").verdict, Verdict::Holds);
+    upstream.ambient = typed(celsius(70));
+    const Finding warm = fixture.find("selectivity");
+    EXPECT_EQ(warm.verdict, Verdict::Close) << testing::PrintToString(warm);
+    EXPECT_NEAR(warm.limit->value, 1.13 * 40 * 0.745, 1e-9);
+    fixture.circuit().device.ratedCurrent = typed(amperes(16));
+    EXPECT_EQ(said(fixture), "check.selectivity.overload-only")
+        << "what is published of times holds where it was calibrated";
+    upstream.ambient = typed(celsius(90));
+    EXPECT_EQ(fixture.find("selectivity").verdict, Verdict::CannotTell) << "nobody knows how little";
+}
+
+// 1.45 x 25 A = 36.25 A are sure to operate it; in the cold it takes up to 1.156 times as much.
+TEST(Selectivity, ColdHoldsTheOwnDeviceBack) {
+    Fixture fixture;
+    fixture.nest().device = {"60898-C", typed(amperes(35)), typed(kiloamperes(6))};
+    fixture.circuit().device.ratedCurrent = typed(amperes(25));
+    EXPECT_EQ(fixture.find("selectivity").verdict, Verdict::Holds) << "39.55 A are carried";
+    fixture.board().ambient = typed(celsius(0));
+    EXPECT_EQ(fixture.find("selectivity").verdict, Verdict::Close)
+        << testing::PrintToString(fixture.find("selectivity"));
+}
+
 TEST(Selectivity, SaysWhereOnlyOverloadsAreTold) {
     Fixture fixture;
     fixture.supply().fuse = {"1361", typed(amperes(100)), typed(kiloamperes(33))};

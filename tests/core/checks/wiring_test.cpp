@@ -108,8 +108,13 @@ TEST(DeviceWiring, SomeRulesCountLessOfABuriedCable) {
         fixture.ruleSet = test::rules("iec-60364");
         EXPECT_NEAR(limitOf(fixture.find("device-wiring")), limitOf(fixture.find("load-wiring")), 1e-9);
     }
-    fixture.wiring().method = InstallationMethod::C;
     fixture.ruleSet = test::rules("bs-7671-2018");
+    EXPECT_EQ(fixture.find("device-wiring").sentence.key, "check.device-wiring.holds-buried");
+    fixture.circuit().topology = Topology::Ring;
+    EXPECT_NEAR(resultOf(fixture.find("device-wiring")), limitOf(fixture.find("load-wiring")), 1e-9)
+        << "a ring has its own allowance";
+    fixture.circuit().topology = Topology::Radial;
+    fixture.wiring().method = InstallationMethod::C;
     EXPECT_NEAR(limitOf(fixture.find("device-wiring")), limitOf(fixture.find("load-wiring")), 1e-9);
     EXPECT_EQ(fixture.find("device-wiring").working->formula, "I_n ≤ I_z");
 }

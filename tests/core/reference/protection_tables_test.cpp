@@ -23,14 +23,34 @@ TEST(BreakerTables, AWarmerPlaceLeavesLessOfTheRating) {
     EXPECT_FALSE(factor(2, 30, 40)->source.title.empty());
 }
 
-TEST(BreakerTables, NoPlaceIsKnownToLeaveLessThanTheLeastThatIsPublished) {
-    const auto least = [](double rated, double calibrated) {
-        return tables().leastBreakerAmbientFactor(amperes(rated), celsius(calibrated));
+TEST(BreakerTables, TellWhereTheFiguresOfARatingEnd) {
+    const auto warmest = [](double rated, double calibrated) {
+        return tables().warmestAmbientFactor(amperes(rated), celsius(calibrated));
     };
-    EXPECT_DOUBLE_EQ(least(2, 30)->value, 0.745) << "at 70 degC";
-    EXPECT_DOUBLE_EQ(least(20, 30)->value, 0.85) << "at 55 degC";
-    EXPECT_FALSE(least(17, 30)) << "no such rating";
-    EXPECT_FALSE(least(2, 20)) << "no such calibration";
+    EXPECT_DOUBLE_EQ(warmest(2, 30)->value, 0.745) << "at 70 degC";
+    EXPECT_DOUBLE_EQ(warmest(20, 30)->value, 0.85) << "at 55 degC";
+    EXPECT_FALSE(warmest(32, 30)) << "only cool places are published for it";
+    EXPECT_FALSE(warmest(17, 30)) << "no such rating";
+    EXPECT_FALSE(warmest(2, 20)) << "no such calibration";
+}
+
+TEST(BreakerTables, OfAllRatingsTheStrictestCountsEachAtItsNextPlace) {
+    const auto least = [](double warmer) { return tables().leastAmbientFactor(kelvins(warmer)); };
+    EXPECT_DOUBLE_EQ(least(40)->value, 0.745);
+    EXPECT_DOUBLE_EQ(least(5)->value, 0.9) << "one maker's next place is 15 K above";
+    EXPECT_FALSE(least(41)) << "nothing is published";
+    double before = 1;
+    for (int warmer = 1; warmer <= 40; ++warmer) {
+        EXPECT_LE(least(warmer)->value, before) << warmer << " K: a warmer place leaves no more";
+        before = least(warmer)->value;
+    }
+    EXPECT_DOUBLE_EQ(tables().leastAmbientFactor().value, 0.745);
+
+    const auto most = [](double cooler) { return tables().mostAmbientFactor(kelvins(cooler)); };
+    EXPECT_DOUBLE_EQ(most(70)->value, 10.7 / 8) << "8 A at -40 degC";
+    EXPECT_NEAR(most(30)->value, 1.15625, 1e-9) << "18.5 A of 16 A at 0 degC";
+    EXPECT_NEAR(most(25)->value, 1.15625, 1e-9) << "of two places the cooler";
+    EXPECT_FALSE(most(71)) << "nothing is published";
 }
 
 // IEC 60898-1: 30 degC. Fuses have none, and of adjustable breakers the maker says it.
