@@ -77,9 +77,10 @@ VisitRecords::VisitRecords(const Installation& installation, const Visit& visit,
     for (const Board& board : installation.boards)
         boards_.try_emplace(board.id, &board);
     for (const Supply& supply : installation.supplies)
-        times_.try_emplace(supply.id, overcurrentTimes(tables, supply.fuse));
+        times_.try_emplace(supply.id, overcurrentTimes(tables, supply.fuse, nullptr));
     for (const Circuit& circuit : installation.circuits) {
-        times_.try_emplace(circuit.id, overcurrentTimes(tables, circuit.device));
+        times_.try_emplace(circuit.id,
+                           overcurrentTimes(tables, circuit.device, foundIn(boards_, circuit.board)));
         circuits_.try_emplace(circuit.id, &circuit);
         circuitsOfBoard_[circuit.board].push_back(&circuit);
     }

@@ -3,8 +3,8 @@
 
 #include "core/checks/capacity.h"
 #include "core/checks/demand.h"
-#include "core/checks/device.h"
 #include "core/checks/load_over_time.h"
+#include "core/checks/surroundings.h"
 
 namespace loopwright {
 namespace {

@@ -19,7 +19,7 @@ struct CircuitRecords {
     const CircuitReading* reading;
     std::span<const Equipment* const> equipment;
     const DeviceFamily* family; ///< of the circuit's device; nullptr when unknown
-    /// When that device operates; nullptr when nothing is promised of it.
+    /// When that device operates in its board; nullptr when nothing is promised of it.
     const Sourced<physics::DeviceTimes>* times;
 };
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/checks/device.h"
 
-#include <algorithm>
+#include "core/checks/surroundings.h"
 
 namespace loopwright {
 
@@ -38,101 +38,6 @@ const DeviceFamily* deviceFamily(const CircuitRecords& records, Worksheet& sheet
 
 namespace {
 
-/// What the place of a breaker leaves it, shown with its terms.
-class Warmth {
-  public:
-    Warmth(const VisitContext& visit, const Board& board, Current rated, Temperature calibratedAt,
-           Worksheet& sheet)
-      : tables_(visit.tables)
-      , board_(board)
-      , rated_(rated)
-      , calibratedAt_(calibratedAt)
-      , warmest_(tables_.warmestAmbientFactor(rated, calibratedAt))
-      , sheet_(sheet) {}
-
-    Figure<Ratio> share() {
-        const Entry<Temperature>& around = board_.ambient;
-        const Bound bound = boundOf(around.state);
-        if (bound != Bound::OrMore && around.value <= calibratedAt_) return {1};
-        const auto factor = around.value <= calibratedAt_ ? std::optional<Ratio>(1) : at(around.value);
-        if (!factor) return beyondTables();
-        if (bound == Bound::Exact) return {*factor};
-        sheet_.beyondRange(board_, "ambient_degC");
-        return {*factor, bound == Bound::OrMore ? Bound::OrLess : Bound::OrMore};
-    }
-
-  private:
-    /// Of the rating itself; where its series ends, or there is none, of the others, and no more than where
-    /// its own ends.
-    std::optional<Ratio> at(Temperature ambient) {
-        if (const auto own = tables_.breakerAmbientFactor(rated_, calibratedAt_, ambient)) {
-            sheet_.show([&] {
-                return tableTerm("C_a", own->value, units::ratio, own->source,
-                                 {"check.note.share-in-warmth", {}});
-            });
-            return std::min<Ratio>(1, own->value);
-        }
-        const auto others = tables_.leastAmbientFactor(ambient - calibratedAt_);
-        if (!others) return std::nullopt;
-        const Ratio least = std::min(others->value, warmest_ ? warmest_->value : others->value);
-        sheet_.show([&] {
-            return assumedTerm("C_a", least, units::ratio, {"check.note.share-of-others", {}},
-                               others->source);
-        });
-        return least;
-    }
-    Figure<Ratio> beyondTables() {
-        sheet_.unpublishedBeyond(board_, "ambient_degC");
-        const auto least = warmest_ ? *warmest_ : tables_.leastAmbientFactor();
-        sheet_.show([&] {
-            return assumedTerm("C_a", least.value, units::ratio, {"check.note.share-at-most", {}},
-                               least.source);
-        });
-        return {std::min<Ratio>(1, least.value), Bound::OrLess};
-    }
-
-    const ReferenceTables& tables_;
-    const Board& board_;
-    Current rated_;
-    Temperature calibratedAt_;
-    std::optional<Sourced<Ratio>> warmest_;
-    Worksheet& sheet_;
-};
-
-} // namespace
-
-Figure<Ratio> shareInWarmth(const VisitContext& visit, const Board& board, const DeviceFamily* family,
-                            Current rated, Worksheet& sheet) {
-    const Entry<Temperature>& around = board.ambient;
-    if (!family || !around.hasFigure() || !isUsable(around.value)) return {1};
-    const auto calibrated = visit.tables.calibrationTemperature(*family);
-    if (!calibrated) {
-        sheet.showAside([&] {
-            return recordedTerm("θ_a", around, units::celsius, {"check.note.warmth-not-reckoned", {}});
-        });
-        return {1};
-    }
-    sheet.show([&] {
-        return recordedTerm("θ_a", around, units::celsius, {"check.note.around-devices", {}});
-    });
-    sheet.show([&] {
-        return tableTerm("θ_cal", calibrated->value, units::celsius, calibrated->source,
-                         {"check.note.calibrated-at", {}});
-    });
-    return Warmth(visit, board, rated, calibrated->value, sheet).share();
-}
-
-std::optional<Ratio> shareInCold(const ReferenceTables& tables, const Board& board,
-                                 const DeviceFamily* family) {
-    const auto around = board.ambient.exact();
-    const auto calibrated = family && around ? tables.calibrationTemperature(*family) : std::nullopt;
-    if (!calibrated || !isUsable(*around) || *around >= calibrated->value) return 1;
-    const auto most = tables.mostAmbientFactor(calibrated->value - *around);
-    return most ? std::optional(most->value) : std::nullopt;
-}
-
-namespace {
-
 /// The multiple of I_r that an overload delay is stated at (Device::thermalDelay).
 constexpr double delayStatedAt = 6;
 
@@ -155,15 +60,22 @@ InstantaneousBand setBand(Current setting, Current rated, const physics::Spread&
     return {setting / rated * spread.low, setting / rated * spread.high, source};
 }
 
-OvercurrentTimes overcurrentTimes(const ReferenceTables& tables, const Device& device) {
+OvercurrentTimes overcurrentTimes(const ReferenceTables& tables, const Device& device, const Board* board) {
     const DeviceFamily* family = tables.deviceFamily(device.family);
     const auto rated = usable(device.ratedCurrent);
     if (!family || !rated) return nullptr;
-    if (!family->adjustable) return {OvercurrentTimes(), tables.deviceTimes(*family, *rated)};
-    const physics::BreakerSettings settings = settingsOf(device, *rated);
-    const auto spreads = tables.breakerSpreads(*rated);
+    if (family->adjustable) {
+        const physics::BreakerSettings settings = settingsOf(device, *rated);
+        const auto spreads = tables.breakerSpreads(*rated);
+        return std::make_shared<const Sourced<physics::DeviceTimes>>(
+            Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source});
+    }
+    const auto* published = tables.deviceTimes(*family, *rated);
+    auto moved =
+        published && board ? timesInPlace(tables, *board, *family, *rated, published->value) : std::nullopt;
+    if (!moved) return {OvercurrentTimes(), published};
     return std::make_shared<const Sourced<physics::DeviceTimes>>(
-        Sourced<physics::DeviceTimes>{physics::breakerTimes(settings, spreads.value), spreads.source});
+        Sourced<physics::DeviceTimes>{std::move(*moved), published->source});
 }
 
 } // namespace loopwright

@@ -4,6 +4,7 @@
 #include "core/checks/device.h"
 #include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
+#include "core/checks/surroundings.h"
 
 namespace loopwright {
 namespace {
@@ -43,7 +44,7 @@ Finding checkEarlyOperation(const CircuitContext& context) {
     const auto rated = overloadRating(context, sheet);
     if (!current || !rated) return sheet.conclude();
     const Measure shown = measure(*current, units::ampere);
-    const Figure<Ratio> share = shareInWarmth(context, context.board, context.family, *rated, sheet);
+    const Figure<Ratio> share = shareUnder(context, current->value, *rated, sheet);
     const Figure<Current> carried{*rated * share.value, share.bound};
     if (current->value <= carried.value) {
         sheet.compareTolerance(Relation::AtMost, "I_b", *current, carried, units::ampere);

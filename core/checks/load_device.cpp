@@ -4,6 +4,7 @@
 #include "core/checks/device.h"
 #include "core/checks/load_current.h"
 #include "core/checks/load_over_time.h"
+#include "core/checks/surroundings.h"
 #include "core/physics/overload.h"
 
 namespace loopwright {
@@ -42,13 +43,6 @@ std::string_view overloadPhrase(const CircuitContext& context, Current load, Cur
     return cold && load >= operating * *cold ? phrases.sure : phrases.unsure;
 }
 
-/// What the device carries in its place. Where a place is only known to be no warmer than something, it
-/// carries its rating at most.
-Figure<Ratio> shareFor(const CircuitContext& context, Current load, Current rated, Worksheet& sheet) {
-    const Figure<Ratio> share = shareInWarmth(context, context.board, context.family, rated, sheet);
-    return share.bound == Bound::OrMore && load > rated ? Figure<Ratio>{1, Bound::OrLess} : share;
-}
-
 /// The finding where the board is, or may be, so warm that the device carries less than its rating there.
 Finding concludeInWarmth(const CircuitContext& context, const Figure<Current>& load, Current rated,
                          Current carried, Worksheet& sheet) {
@@ -79,7 +73,7 @@ Finding checkLoadDevice(const CircuitContext& context) {
     const auto rated = overloadRating(context, sheet);
     if (!load || !rated) return sheet.conclude();
 
-    const Figure<Ratio> share = shareFor(context, load->value, *rated, sheet);
+    const Figure<Ratio> share = shareUnder(context, load->value, *rated, sheet);
     const Current carried = physics::deratedCurrent(*rated, share.value, 1);
     sheet.compare(Relation::AtMost, "I_b", *load, Figure<Current>{carried, share.bound}, units::ampere);
     if (auto doubt = doubtLoad(context, context, 1, carried, sheet)) return std::move(*doubt);

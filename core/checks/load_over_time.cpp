@@ -4,6 +4,7 @@
 #include "core/checks/capacity.h"
 #include "core/checks/device.h"
 #include "core/checks/load_current.h"
+#include "core/checks/surroundings.h"
 
 #include <algorithm>
 #include <cmath>

@@ -3,6 +3,7 @@
 
 #include "core/checks/device.h"
 #include "core/checks/prospective.h"
+#include "core/checks/surroundings.h"
 #include "core/physics/selectivity.h"
 
 #include <algorithm>
@@ -39,15 +40,9 @@ bool readConventional(const VisitContext& visit, const Device& device, Known& kn
     return true;
 }
 
-/// What is published of times holds where a device was calibrated, so that they count no more.
-void takeToPlace(Known& known, const Figure<Current>& moved) {
-    if (moved.bound != Bound::Exact || moved.value != known.rated) known.times = nullptr;
-}
-
 /// The device upstream carries less in the warmth of its board.
 void warmUp(const VisitContext& visit, const Board& board, Known& upstream, Worksheet& sheet) {
     const Figure<Ratio> share = shareInWarmth(visit, board, upstream.family, upstream.rated, sheet);
-    takeToPlace(upstream, {upstream.rated * share.value, share.bound});
     upstream.holds = {upstream.holds.value * share.value, share.bound};
 }
 
@@ -56,7 +51,6 @@ void coolDown(const BoardContext& context, Known& own, Worksheet& sheet) {
     const auto share = shareInCold(context.tables, context.board, own.family);
     if (!share) sheet.unpublishedBeyond(context.board, "ambient_degC");
     const Bound bound = share ? Bound::Exact : Bound::OrMore;
-    takeToPlace(own, {own.rated * share.value_or(1), bound});
     own.operates = {own.operates.value * share.value_or(1), bound};
 }
 

@@ -40,11 +40,11 @@ Times timesAt(const Question& question, const physics::DeviceTimes& promised, Cu
     physics::TimeBand promise;
     if (question.inWarmth) {
         thermal.earliest = physics::earliestOf(question.device.replicas, std::span(&warm, 1), {}, 1);
-        promise.earliest = physics::operatingTime(promised, felt).earliest;
+        promise.earliest = physics::operatingTime(promised, current).earliest;
     }
     if (question.inCold) {
         thermal.latest = physics::latestOf(question.device.replicas, std::span(&cold, 1), {}, 1);
-        promise.latest = physics::operatingTime(promised, feltLate).latest;
+        promise.latest = physics::operatingTime(promised, current).latest;
     }
     const auto timeOf = [](const physics::OperationEdge& edge, Time unknown) {
         return edge.operation == Operation::Operates  ? edge.reached.inAll

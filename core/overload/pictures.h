@@ -54,7 +54,8 @@ struct HeatPicture {
 };
 
 /// The edges of a device from cold, at currents from below its rating to `highest`. Where the standard's
-/// points leave a gap the replicas that meet them all fill it; `times` is what standard and tables promise.
+/// points leave a gap the replicas that meet them all fill it; `times` is what standard and tables promise
+/// of it in its place.
 void addEdges(TimeCurrentPicture& picture, const Question& question, const physics::DeviceTimes& times,
               Current highest);
 

@@ -3,8 +3,8 @@
 
 #include "core/assess/visit_records.h"
 #include "core/checks/capacity.h"
-#include "core/checks/device.h"
 #include "core/checks/load_current.h"
+#include "core/checks/surroundings.h"
 
 #include <algorithm>
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/assess/circuit_overload.h"
+#include "core/checks/surroundings.h"
+#include "core/physics/time_current.h"
 #include "core/remedy/remedy.h"
 #include "tests/core/checks/random_site.h"
 
@@ -268,6 +270,43 @@ TEST(WarmBoard, AHiddenOverloadIsTheSameAndItsEarliestEdgeNearer) {
     EXPECT_EQ(beyond.sentence.key, "check.hidden-overload.steady-at-once")
         << "nothing is known of its earliest";
     EXPECT_EQ(termOf(beyond, "t_may"), nullptr);
+}
+
+// Heat: 60 s at 2.55 I_n (IEC 60898-1, table 7, test c). The magnet: 0.1 s at 5 I_n of type B.
+TEST(WarmBoard, WhatIsPublishedOfTimesMovesWithHeatAndNotWithTheMagnet) {
+    const ReferenceTables& tables = test::tables();
+    const DeviceFamily& family = *tables.deviceFamily("60898-B");
+    const Current rated = amperes(20);
+    const physics::DeviceTimes& published = tables.deviceTimes(family, rated)->value;
+    const auto moved = [&](const Entry<Temperature>& ambient) {
+        Board board;
+        board.ambient = ambient;
+        return timesInPlace(tables, board, family, rated, published);
+    };
+    EXPECT_FALSE(moved({})) << "nothing is recorded";
+    EXPECT_FALSE(moved(typed(celsius(30))));
+    const auto latest = [](const physics::DeviceTimes& times, double multiple) {
+        return physics::operatingTime(times, amperes(20 * multiple)).latest;
+    };
+    const auto cold = moved(typed(celsius(0)));
+    ASSERT_TRUE(cold);
+    EXPECT_EQ(latest(published, 2.55).time, seconds(60));
+    EXPECT_NE(latest(*cold, 2.55).time, seconds(60)) << "it takes more in the cold";
+    EXPECT_EQ(latest(*cold, 2.55 * 1.156251).time, seconds(60));
+    EXPECT_EQ(latest(*cold, 5).time, latest(published, 5).time) << "the magnet feels no cold";
+    const auto holds = [](const physics::DeviceTimes& times, double multiple) {
+        return physics::operatingTime(times, amperes(20 * multiple)).earliest;
+    };
+    const auto warm = moved(typed(celsius(50)));
+    ASSERT_TRUE(warm);
+    EXPECT_EQ(holds(published, 1.13).time, hours(1));
+    EXPECT_NE(holds(*warm, 1.13).time, hours(1));
+    EXPECT_EQ(holds(*warm, 1.13 * 0.88).time, hours(1));
+    EXPECT_EQ(warm->operatedBy.size(), published.operatedBy.size());
+    const auto unknown = moved(typed(celsius(90)));
+    ASSERT_TRUE(unknown);
+    EXPECT_FALSE(holds(*unknown, 1).isLimited() && holds(*unknown, 1).time >= hours(1))
+        << "nothing is promised of so warm a place";
 }
 
 TEST(WarmBoard, PicturesShowTheEarliestEdgeAtLowerCurrents) {
