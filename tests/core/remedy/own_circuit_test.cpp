@@ -60,8 +60,8 @@ std::string& valueOf(Edit& edit, std::string_view key) {
 }
 /// What is found about the circuit that is made.
 std::vector<Finding> foundOfMade(Change change, const Fixture& fixture) {
-    const auto changed =
-        foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change, test::tables());
+    const auto changed = foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change,
+                                  test::tables(), fixture.ruleSet);
     if (!changed) throw std::runtime_error(std::string(changed.error().key));
     return assessCircuit(*changed, visitOf(fixture), making(change, fixture).id, test::tables(),
                          fixture.ruleSet);
@@ -199,8 +199,8 @@ TEST(OwnCircuit, HoldsByTheLoopThatIsPredictedBehindTheBoard) {
     ASSERT_TRUE(remedy);
     Change change = remedy->change;
     Edit& made = making(change, fixture);
-    const auto changed =
-        foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change, test::tables());
+    const auto changed = foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change,
+                                  test::tables(), fixture.ruleSet);
     ASSERT_TRUE(changed);
     const CircuitReading* reading =
         findReading(changed->circuitReadings, visitOf(fixture), &CircuitReading::circuit, made.id);

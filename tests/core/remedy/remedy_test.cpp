@@ -68,7 +68,8 @@ TEST(Remedies, TheFirstOfEachHiddenOverloadOfTheDemoMakesAllItsChecksHold) {
         ASSERT_FALSE(found.empty()) << path;
         EXPECT_TRUE(found.front().holdsThroughout) << path << ": " << told(found);
         const Visit& visit = demo().visits.back();
-        const auto changed = foretold(demo(), visit.id, circuit.id, found.front().change, test::tables());
+        const auto changed =
+            foretold(demo(), visit.id, circuit.id, found.front().change, test::tables(), rulesOf(visit));
         ASSERT_TRUE(changed);
         for (const Finding& finding :
              assessCircuit(*changed, visit.id, circuit.id, test::tables(), rulesOf(visit)))
@@ -99,7 +100,7 @@ TEST(Remedies, NeverFitALargerDeviceThanTheWiringCarries) {
         const Installation& site = fixture.installation;
         for (const Remedy& remedy : remediesOf(fixture)) {
             auto changed = foretold(site, site.visits.front().id, site.circuits.front().id, remedy.change,
-                                    test::tables());
+                                    test::tables(), fixture.ruleSet);
             ASSERT_TRUE(changed);
             Fixture after = fixture;
             after.installation = *changed;
