@@ -59,8 +59,7 @@ Argument calledIn(const Equipment& equipment) {
 std::vector<const DeviceFamily*> familiesFor(const OverloadedCircuit& about) {
     std::vector<const DeviceFamily*> families;
     const DeviceFamily* own = about.tables.deviceFamily(about.circuit.device.family);
-    const bool isFitted = own && !own->legacy && !own->adjustable && own->kind != DeviceKind::RewirableFuse &&
-                          own->kind != DeviceKind::PlugFuse;
+    const bool isFitted = own && !own->legacy && !own->adjustable && own->kind != DeviceKind::PlugFuse;
     if (isFitted) families.push_back(own);
     if (own && own->kind == DeviceKind::Rcbo) return families;
     for (const std::string_view key : usualFamilies)
