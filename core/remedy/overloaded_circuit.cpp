@@ -27,7 +27,10 @@ std::optional<Current> leastRatingFed(const Installation& installation, Id circu
 std::optional<Current> OverloadedCircuit::loadWithout(const RecordedPiece& piece) const {
     const auto drawn = piece.together();
     if (!isLoadExact() || !drawn) return std::nullopt;
-    const Current left = loadLeft(load.load.peak, *drawn, knownSum(pieces) - *drawn);
+    Current others;
+    for (const RecordedPiece& each : pieces)
+        if (each.equipment != piece.equipment) others += each.together().value_or(Current());
+    const Current left = loadLeft(load.load.peak, *drawn, others);
     return left > Current() ? std::optional(left) : std::nullopt;
 }
 
