@@ -40,7 +40,7 @@ constexpr std::array table{
     Phrase{"remedy.unlaid-circuit-load",
            LOOPWRIGHT_PHRASE("Phrases",
                              "Move to a circuit of its own, which has to be planned: {0}. What it draws is "
-                             "not known exactly, and so neither is which device it takes."),
+                             "not known exactly, so neither is the device that it takes."),
            "equipment"},
     Phrase{"remedy.unlaid-circuit-wiring",
            LOOPWRIGHT_PHRASE("Phrases",

@@ -169,6 +169,9 @@ TEST(OwnWay, SaysTheTrueReasonWhyItHasToBePlanned) {
     Fixture open = ovenAnd(watts(4000));
     open.wiring().method = InstallationMethod::Unknown;
     EXPECT_EQ(remedyOf(open, RemedyKind::UnlaidCircuit).change.label.key, "remedy.unlaid-circuit-wiring");
+    Fixture atLeast = ovenAnd(watts(4000));
+    atLeast.installation.equipment.back().current = test::above(amperes(25)); // goes before its power
+    EXPECT_EQ(remedyOf(atLeast, RemedyKind::UnlaidCircuit).change.label.key, "remedy.unlaid-circuit-load");
     Fixture plugged = ovenAnd(watts(4000));
     plugged.installation.equipment.back().plugFuse = typed(amperes(13));
     const auto found = remediesOf(plugged);
