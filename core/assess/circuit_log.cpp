@@ -21,6 +21,7 @@ tl::expected<CircuitLog, Message> circuitLog(const Installation& installation, I
                          {},
                          question->inWarmth.has_value()};
         asked.picture = overload::logPicture(*question, *channel, asked.found);
+        if (asked.mayOperateAtAnyTime()) asked.picture.earliestOperated.reset();
         asked.picture.device = deviceWord(context.family).key;
         return asked;
     };

@@ -15,6 +15,10 @@ struct CircuitLog {
     std::optional<overload::Conductor> conductor;
     overload::LogPicture picture;
     bool isWarmthKnown = true; ///< else nothing is known of when the earliest device operates
+
+    /// It was above the rating, where nothing says how early such a device may operate; the picture marks no
+    /// moment for it then.
+    bool mayOperateAtAnyTime() const { return !holdsOut && found.shareAbove > 0; }
 };
 
 /// Asks one channel of a log, the first where the name is empty. The refusal says that there is none of that

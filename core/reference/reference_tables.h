@@ -48,8 +48,8 @@ struct DeviceFamily {
     std::vector<std::string> fusingStandards;   ///< `device_standard` in fusing_factors.csv
     std::vector<std::string> breakingStandards; ///< `device_standard` in breaking_capacity.csv
     bool gates = false;                         ///< holds the gates of fuse_gg_gates.csv
-    bool legacy = false;                        ///< the standard is withdrawn
-    bool adjustable = false;                    ///< operates by its settings; has no preferred ratings
+    bool legacy = false;     ///< not fitted in new work: its standard is withdrawn, or practice has left it
+    bool adjustable = false; ///< operates by its settings; has no preferred ratings
 };
 
 /// The currents at which a device need not and must operate within the conventional time.

@@ -15,7 +15,8 @@ Message labelOf(const OverloadedCircuit& about, RemedyKind kind, const DeviceFam
     return {cable ? "remedy.device-and-cable" : "remedy.device-and-conductor", std::move(said)};
 }
 
-/// The smallest rating that carries the load and that the wiring carries, of the first family that has one.
+/// The smallest rating that carries the load and that the wiring carries, of the first family that has one;
+/// none above the rating of a board that the circuit feeds.
 /// `edits` are those that make `wiring`; none: it stays.
 void considerDevices(const Trial& trial, Selection& selection, RemedyKind kind, const Wiring& wiring,
                      const std::vector<Edit>& edits) {
@@ -26,6 +27,7 @@ void considerDevices(const Trial& trial, Selection& selection, RemedyKind kind, 
             const bool isSame =
                 family->key == present.family && rated == usable(present.ratedCurrent).value_or(Current());
             if (isSame || rated < about.load.load.peak) continue;
+            if (about.ratedOfFed && rated > *about.ratedOfFed) break;
             Change change{labelOf(about, kind, *family, rated, wiring), fitted(about, *family, rated)};
             change.edits.insert(change.edits.end(), edits.begin(), edits.end());
             trial.consider(selection, kind, std::move(change));

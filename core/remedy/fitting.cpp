@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/remedy/fitting.h"
 
+#include "core/phrases/phrases.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -34,14 +36,31 @@ std::string storedText(const Entry<Current>& current) {
 
 Edit setLoad(Id circuit, Current load) {
     return setField(RecordKind::Circuit, circuit, "load_A",
-                    storedText(Entry<Current>::of(load, 1, Origin::Typed)));
+                    storedText(Entry<Current>::of(load, 1, Origin::Computed)));
+}
+
+Current inTenths(Current load) {
+    constexpr double tenths = 10, hair = 1e-6; // what arithmetic may have added
+    return amperes(std::ceil(load.base() * tenths - hair) / tenths);
+}
+
+Argument calledIn(const Equipment& equipment) {
+    if (!equipment.name.empty()) return equipment.name;
+    switch (equipment.kind) { // the others say nothing about it
+    case EquipmentKind::Unknown:
+    case EquipmentKind::General:
+    case EquipmentKind::SocketFed:
+        return Word{"remedy.word.equipment"};
+    default:
+        return Word{phrase("choice.equipment-kind." + std::string(choiceKey(equipment.kind)))->key};
+    }
 }
 
 std::vector<const DeviceFamily*> familiesFor(const OverloadedCircuit& about) {
     std::vector<const DeviceFamily*> families;
     const DeviceFamily* own = about.tables.deviceFamily(about.circuit.device.family);
-    const bool isMade = own && !own->legacy && !own->adjustable && own->kind != DeviceKind::PlugFuse;
-    if (isMade) families.push_back(own);
+    const bool isFitted = own && !own->legacy && !own->adjustable && own->kind != DeviceKind::PlugFuse;
+    if (isFitted) families.push_back(own);
     if (own && own->kind == DeviceKind::Rcbo) return families;
     for (const std::string_view key : usualFamilies)
         if (const DeviceFamily* family = about.tables.deviceFamily(key); family && family != own)

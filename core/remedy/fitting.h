@@ -15,10 +15,16 @@ Entry<Current> planned(Current current);
 Entry<CrossSection> planned(CrossSection size);
 std::string storedText(const Entry<Current>& current);
 
+/// A load that was worked out: equipment that stays recorded as it was is no witness against it.
 Edit setLoad(Id circuit, Current load);
+/// To the next tenth of an ampere above.
+Current inTenths(Current load);
 
-/// Families that a new device is chosen from: the circuit's own unless it is no longer made or set by hand,
-/// then the usual ones. A residual device that is part of the device goes with it.
+/// What a sentence calls it: its name, what it is where it has none, or "the equipment".
+Argument calledIn(const Equipment& equipment);
+
+/// Families that a new device is chosen from: the circuit's own unless it is no longer fitted in new work or
+/// set by hand, then the usual ones. A residual device that is part of the device goes with it.
 std::vector<const DeviceFamily*> familiesFor(const OverloadedCircuit& about);
 
 /// The edits that fit another device. What its plate will say of its breaking capacity is not known yet.

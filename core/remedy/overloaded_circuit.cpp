@@ -10,9 +10,28 @@
 
 namespace loopwright {
 
-Current OverloadedCircuit::drawnBy(const Equipment& piece) const {
-    const auto at = static_cast<std::size_t>(std::ranges::find(equipment, &piece) - equipment.begin());
-    return at < load.pieces.size() ? load.pieces[at].each * load.pieces[at].count : Current();
+namespace {
+
+/// The least rating of the boards that a circuit feeds; nothing where it feeds none, or none has one.
+std::optional<Current> leastRatingFed(const Installation& installation, Id circuit) {
+    std::optional<Current> least;
+    for (const Board& board : installation.boards) {
+        const auto rated = board.fedFrom == circuit ? usable(board.ratedCurrent) : std::nullopt;
+        if (rated) least = std::min(*rated, least.value_or(*rated));
+    }
+    return least;
+}
+
+} // namespace
+
+std::optional<Current> OverloadedCircuit::loadWithout(const RecordedPiece& piece) const {
+    const auto drawn = piece.together();
+    if (!isLoadExact() || !drawn) return std::nullopt;
+    Current others;
+    for (const RecordedPiece& each : pieces)
+        if (each.equipment != piece.equipment) others += each.together().value_or(Current());
+    const Current left = loadLeft(load.load.peak, *drawn, others);
+    return left > Current() ? std::optional(left) : std::nullopt;
 }
 
 std::optional<OverloadedCircuit> overloadedCircuit(const Installation& installation, Id visit, Id circuit,
@@ -29,11 +48,13 @@ std::optional<OverloadedCircuit> overloadedCircuit(const Installation& installat
                                     tables,
                                     rules,
                                     loadOverTime(context, context, *current, scratch),
-                                    {context.equipment.begin(), context.equipment.end()},
+                                    recordedPieces(context, context),
                                     overloadRating(context, scratch),
                                     std::nullopt,
                                     std::nullopt,
-                                    context.family && context.family->adjustable};
+                                    leastRatingFed(installation, circuit),
+                                    context.family && context.family->adjustable,
+                                    context.reading && context.reading->measuredLoad.hasFigure()};
             if (found.rated)
                 found.ratedInWarmth =
                     *found.rated *

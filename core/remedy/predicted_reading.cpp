@@ -11,8 +11,8 @@ std::optional<Resistance> loopAtStart(const Installation& installation, Id visit
     if (here)
         if (const auto read = usable(here->loopImpedance)) return read;
     const Board* row = find(installation.boards, board);
-    if (!row || find(installation.circuits, row->fedFrom) || installation.supplies.empty())
-        return std::nullopt;
+    if (!row || row->earthing == BoardEarthing::OwnElectrode) return std::nullopt;
+    if (find(installation.circuits, row->fedFrom) || installation.supplies.empty()) return std::nullopt;
     const SupplyReading* supply = findReading(installation.supplyReadings, visit, &SupplyReading::supply,
                                               installation.supplies.front().id);
     return supply ? usable(supply->externalLoopImpedance) : std::nullopt;
@@ -32,7 +32,7 @@ CircuitReading predictedReading(const Installation& installation, Id visit, cons
     const auto length = usable(wiring.length);
     const auto line = resistancePerLength(tables, wiring.material, wiring.lineSize,
                                           usable(wiring.parallelConductors).value_or(1));
-    const auto protective = resistancePerLength(tables, wiring.material, wiring.protectiveSize);
+    const auto protective = protectivePerLength(tables, wiring);
     if (!length || !line || !protective) return reading;
     const Resistance along = (*line + *protective) * *length;
     reading.continuity = computed(along);
@@ -46,6 +46,16 @@ std::optional<ResistancePerLength> resistancePerLength(const ReferenceTables& ta
     const auto exact = usable(size);
     const auto row = exact ? tables.conductorResistance(material, *exact) : std::nullopt;
     return row ? std::optional(row->value / parallel) : std::nullopt;
+}
+
+bool isProtectiveAConductor(const Wiring& wiring) {
+    return wiring.protectiveConductor == ProtectiveConductor::InCable ||
+           wiring.protectiveConductor == ProtectiveConductor::Separate;
+}
+
+std::optional<ResistancePerLength> protectivePerLength(const ReferenceTables& tables, const Wiring& wiring) {
+    if (!isProtectiveAConductor(wiring)) return std::nullopt;
+    return resistancePerLength(tables, wiring.material, wiring.protectiveSize);
 }
 
 } // namespace loopwright

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/remedy/remedy.h"
 
+#include "core/assess/circuit_overload.h"
 #include "core/remedy/candidates.h"
 
 #include <algorithm>
 
 namespace loopwright {
+
+bool asksForRemedy(const Finding& finding) {
+    const bool isOverTime = std::ranges::find(checksOverTime, finding.check) != checksOverTime.end();
+    return finding.verdict == Verdict::Fails && (isOverTime || isOfLoadDeviceAndWiring(finding.check));
+}
 
 std::vector<Remedy> remedies(const Installation& installation, Id visit, Id circuit,
                              const ReferenceTables& tables, const RuleSet& rules, IdSource& ids) {

@@ -8,7 +8,8 @@
 namespace loopwright {
 namespace {
 
-/// Where the release may be set: at least the load, at most what frame and wiring carry.
+/// Where the release may be set: at least the load, at most what frame, wiring and the board that it feeds
+/// carry.
 struct Room {
     Current frame, stands, least, most;
     const OverloadedCircuit& about;
@@ -58,12 +59,21 @@ Change set(const Room& room, Current setting, std::string_view label) {
 
 } // namespace
 
+namespace {
+
+/// No more than it stands at where nobody knows what the wiring carries.
+Current mostOf(const OverloadedCircuit& about, Current frame) {
+    const Current wiring = about.carried.value_or(*about.rated);
+    return std::min({frame, wiring, about.ratedOfFed.value_or(frame)});
+}
+
+} // namespace
+
 std::optional<Remedy> otherSetting(const Trial& trial) {
     const OverloadedCircuit& about = trial.about();
     const auto frame = usable(about.circuit.device.ratedCurrent);
     if (!about.isAdjustable || !frame || !about.rated) return std::nullopt;
-    const Current most = about.carried ? std::min(*frame, *about.carried) : *frame;
-    const Room room{*frame, *about.rated, about.load.load.peak, most, about};
+    const Room room{*frame, *about.rated, about.load.load.peak, mostOf(about, *frame), about};
     Selection selection;
     for (const Current setting : positions(room))
         if (!selection.isMade)

@@ -28,14 +28,30 @@ bool failsByMore(const CheckShift& shift) {
            *shift.after->margin < *shift.before->margin - alike;
 }
 
-/// What cannot be told stays so, but a device is chosen only where everything about it is known.
-bool isInTheWay(RemedyKind kind, const CheckShift& shift) {
-    const bool fitsADevice = kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
+/// What gets close still holds, which is told and no reason against it.
+bool losesItsHold(const CheckShift& shift) {
+    const bool isClose = shift.after && shift.after->verdict == Verdict::Close;
+    return shift.isWorse() && !isClose;
+}
+
+bool fitsADevice(RemedyKind kind) {
+    return kind == RemedyKind::OtherDevice || kind == RemedyKind::DeviceAndConductor;
+}
+
+/// What could not be told stays so, but a device is chosen, and a release set higher, only where everything
+/// about it is known: `isAllKnown`.
+bool isInTheWay(RemedyKind kind, bool isAllKnown, const CheckShift& shift) {
     // What its plate will say is not known yet, and told as still to be found out.
-    if (fitsADevice && shift.check == "breaking-capacity" && !isKnown(shift.after)) return false;
-    if (shift.isWorse() || failsByMore(shift)) return true;
+    if (fitsADevice(kind) && shift.check == "breaking-capacity" && !isKnown(shift.after)) return false;
+    if (losesItsHold(shift) || failsByMore(shift)) return true;
     if (!isOfLoadDeviceAndWiring(shift.check)) return false;
-    return fails(shift.after) || (fitsADevice && !isKnown(shift.after));
+    return fails(shift.after) || ((isAllKnown || fails(shift.before)) && !isKnown(shift.after));
+}
+
+bool isSetHigher(const OverloadedCircuit& about, const Installation& changed) {
+    const Circuit* circuit = find(changed.circuits, about.circuit.id);
+    const auto setting = circuit ? usable(circuit->device.thermalSetting) : std::nullopt;
+    return setting && about.rated && *setting > *about.rated;
 }
 
 } // namespace
@@ -45,25 +61,47 @@ bool isOfLoadDeviceAndWiring(std::string_view check) {
 }
 
 Trial::Trial(const OverloadedCircuit& circuit)
-  : about_(circuit)
-  , before_(assessCircuit(circuit.installation, circuit.visit, circuit.circuit.id, circuit.tables,
-                          circuit.rules, Detail::VerdictOnly)) {}
+  : about_(circuit) {
+    before_.circuit = foundIn(circuit.installation);
+    if (isCalledFor())
+        before_.around = assessAround(circuit.installation, circuit.visit, circuit.circuit.id, circuit.tables,
+                                      circuit.rules, Detail::VerdictOnly);
+}
 
 bool Trial::isCalledFor() const {
-    return std::ranges::any_of(before_, [](const Finding& finding) {
+    return std::ranges::any_of(before_.circuit, [](const Finding& finding) {
         return finding.verdict == Verdict::Fails && isOfLoadDeviceAndWiring(finding.check);
     });
 }
 
+std::optional<Installation> Trial::foretoldBy(const Change& change) const {
+    auto changed =
+        foretold(about_.installation, about_.visit, about_.circuit.id, change, about_.tables, about_.rules);
+    return changed ? std::optional(std::move(*changed)) : std::nullopt;
+}
+
+std::vector<Finding> Trial::foundIn(const Installation& site) const {
+    return assessCircuit(site, about_.visit, about_.circuit.id, about_.tables, about_.rules,
+                         Detail::VerdictOnly);
+}
+
 Worth Trial::worthOf(RemedyKind kind, const Change& change) const {
-    const Id circuit = about_.circuit.id;
-    const auto changed = foretold(about_.installation, about_.visit, circuit, change, about_.tables);
+    const auto changed = foretoldBy(change);
     if (!changed) return Worth::Nothing;
-    const auto shifts = shiftsBetween(before_, assessCircuit(*changed, about_.visit, circuit, about_.tables,
-                                                             about_.rules, Detail::VerdictOnly));
-    if (std::ranges::any_of(shifts, [&](const CheckShift& shift) { return isInTheWay(kind, shift); }))
+    const bool isAllKnown =
+        fitsADevice(kind) || (kind == RemedyKind::OtherSetting && isSetHigher(about_, *changed));
+    const auto shifts = shiftsBetween(before_.circuit, foundIn(*changed));
+    if (std::ranges::any_of(shifts,
+                            [&](const CheckShift& shift) { return isInTheWay(kind, isAllKnown, shift); }))
         return Worth::Nothing;
     return std::ranges::any_of(shifts, failsAfter) ? Worth::Settles : Worth::HoldsThroughout;
+}
+
+std::vector<Finding> Trial::failingAfter(const Change& change) const {
+    const auto changed = foretoldBy(change);
+    std::vector<Finding> found = changed ? foundIn(*changed) : std::vector<Finding>();
+    std::erase_if(found, [](const Finding& finding) { return finding.verdict != Verdict::Fails; });
+    return found;
 }
 
 void Trial::consider(Selection& selection, RemedyKind kind, Change change) const {
@@ -76,15 +114,18 @@ void Trial::consider(Selection& selection, RemedyKind kind, Change change) const
 }
 
 std::optional<Remedy> Trial::remedy(RemedyKind kind, Change change) const {
-    auto result =
-        whatIf(about_.installation, about_.visit, about_.circuit.id, change, about_.tables, about_.rules);
+    auto result = whatIf(about_.installation, about_.visit, about_.circuit.id, change, about_.tables,
+                         about_.rules, before_);
     if (!result) return std::nullopt;
     Remedy remedy{kind,
                   std::move(change),
                   std::move(result->circuit),
                   std::move(result->elsewhere),
                   std::move(result->made),
-                  false};
+                  false,
+                  {},
+                  {}};
+    if (result->isClampStale) remedy.notes.push_back(Message{"remedy.note.clamp", {}});
     remedy.holdsThroughout = std::ranges::none_of(remedy.circuit, failsAfter);
     std::erase_if(remedy.circuit,
                   [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });

@@ -11,7 +11,8 @@ bool isOfLoadDeviceAndWiring(std::string_view check);
 
 /// What a change is good for as a remedy.
 enum class Worth : std::uint8_t {
-    Nothing,         ///< it leaves a check of load, device and wiring failing, or makes another one worse
+    Nothing,         ///< it leaves a check of load, device and wiring failing, or unknown where it failed, or
+                     ///< makes another one fail or unknown
     Settles,         ///< those hold; others still fail
     HoldsThroughout, ///< no check of the circuit fails any more
 };
@@ -35,9 +36,12 @@ class Trial {
     bool isCalledFor() const;
 
     Worth worthOf(RemedyKind kind, const Change& change) const;
+    /// Checks of the circuit that fail then, without detail; none where the record refuses the change.
+    std::vector<Finding> failingAfter(const Change& change) const;
     void consider(Selection& selection, RemedyKind kind, Change change) const;
 
-    /// The remedy with what it shifts; nothing where the record refuses the change.
+    /// The remedy with what it shifts, and what to do where a clamp has read another load; nothing where the
+    /// record refuses the change.
     std::optional<Remedy> remedy(RemedyKind kind, Change change) const;
     /// The same of what was chosen.
     std::optional<Remedy> remedy(RemedyKind kind, Selection selection) const;
@@ -45,8 +49,11 @@ class Trial {
     std::optional<Remedy> offer(RemedyKind kind, Change change) const;
 
   private:
+    std::optional<Installation> foretoldBy(const Change& change) const;
+    std::vector<Finding> foundIn(const Installation& site) const;
+
     const OverloadedCircuit& about_;
-    std::vector<Finding> before_;
+    AsItIs before_; ///< what is around only where it is called for
 };
 
 } // namespace loopwright

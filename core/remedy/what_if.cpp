@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/remedy/what_if.h"
 
+#include "core/assess/visit_records.h"
 #include "core/checks/verdict.h"
 #include "core/remedy/predicted_reading.h"
+#include "core/remedy/recorded_load.h"
 
 #include <algorithm>
 #include <map>
@@ -28,7 +30,7 @@ struct Lengthwise {
     static Lengthwise of(const ReferenceTables& tables, const Wiring& wiring) {
         return {resistancePerLength(tables, wiring.material, wiring.lineSize,
                                     usable(wiring.parallelConductors).value_or(1)),
-                resistancePerLength(tables, wiring.material, wiring.protectiveSize)};
+                protectivePerLength(tables, wiring)};
     }
 };
 
@@ -46,8 +48,8 @@ void foretellResistances(CircuitReading& reading, const Lengthwise& before, cons
     scale(reading.ringNeutral, line);
     const bool both = before.protective && after.protective;
     if (both) scale(reading.ringProtective, *after.protective / *before.protective);
-    // Where the protective conductor is not known by size (armour, conduit) it stays as it is, and so does
-    // the sum: it errs on the safe side.
+    // Where the protective conductor's size does not say what it resists (armour, conduit) it stays as it is,
+    // and so does the sum: it errs on the safe side.
     if (!both || !reading.continuity.hasFigure()) return;
     const Resistance was = reading.continuity.value;
     scale(reading.continuity, (*after.line + *after.protective) / (*before.line + *before.protective));
@@ -55,6 +57,26 @@ void foretellResistances(CircuitReading& reading, const Lengthwise& before, cons
     const Resistance upstream = std::max(reading.loopImpedance.value - was, Resistance());
     reading.loopImpedance.value = upstream + reading.continuity.value;
     reading.loopImpedance.origin = Origin::Computed;
+}
+
+/// What a clamp would read with the equipment that the circuit has after a change: nothing where that is not
+/// known.
+Entry<Current> clampAfter(const Entry<Current>& clamp, const Installation& before, const Installation& after,
+                          Id visit, Id circuit, const ReferenceTables& tables, const RuleSet& rules) {
+    using Left = std::optional<Current>;
+    const auto left = inCircuit(before, visit, circuit, tables, rules, [&](const CircuitContext& was) {
+        return inCircuit(after, visit, circuit, tables, rules, [&](const CircuitContext& is) -> Left {
+            const auto staying = recordedPieces(is, is);
+            const auto less = drawnLess(recordedPieces(was, was), staying);
+            return less ? Left(loadLeft(clamp.value, *less, knownSum(staying))) : std::nullopt;
+        });
+    });
+    if (!left || !(*left > Current())) return {};
+    Entry<Current> then = clamp;
+    if (*left == clamp.value) return then;
+    then.value = *left;
+    then.origin = Origin::Computed;
+    return then;
 }
 
 bool contains(const std::vector<Id>& ids, Id id) {
@@ -96,10 +118,10 @@ bool isOfCircuit(const Change& change, const Installation& before, const WhatIf&
 
 /// Every check of the circuits that a change brings into use, where there was nothing to check.
 std::vector<CheckShift> shiftsOfMade(const Installation& changed, Id visit, const std::vector<Id>& made,
-                                     const ReferenceTables& tables, const RuleSet& rules) {
+                                     const ReferenceTables& tables, const RuleSet& rules, Detail detail) {
     std::vector<CheckShift> shifts;
     for (const Id circuit : made)
-        for (Finding& finding : assessCircuit(changed, visit, circuit, tables, rules)) {
+        for (Finding& finding : assessCircuit(changed, visit, circuit, tables, rules, detail)) {
             const Subject subject = finding.subject;
             const std::string_view check = finding.check;
             shifts.push_back({subject, check, std::nullopt, std::move(finding)});
@@ -142,7 +164,8 @@ std::vector<CheckShift> shiftsBetween(std::vector<Finding> before, std::vector<F
 }
 
 tl::expected<Installation, Message> foretold(const Installation& installation, Id visit, Id circuit,
-                                             const Change& change, const ReferenceTables& tables) {
+                                             const Change& change, const ReferenceTables& tables,
+                                             const RuleSet& rules) {
     auto result = applied(installation, change);
     if (!result) return result;
     Installation& changed = *result;
@@ -154,42 +177,77 @@ tl::expected<Installation, Message> foretold(const Installation& installation, I
     const Circuit* after = find(changed.circuits, circuit);
     if (!before || !after) return result;
     const bool otherEquipment = equipmentOf(installation, circuit) != equipmentOf(changed, circuit);
-    const bool otherLoad = before->load != after->load || otherEquipment;
+    const bool otherLoad = before->load != after->load;
     if (otherLoad && !otherEquipment)
         for (Circuit& each : changed.circuits)
             if (each.id == circuit) each.load.origin = Origin::Computed;
     for (CircuitReading& reading : changed.circuitReadings) {
         if (reading.visit != visit || reading.circuit != circuit) continue;
-        if (otherLoad) reading.measuredLoad = {};
+        if (otherLoad)
+            reading.measuredLoad = {};
+        else if (otherEquipment && reading.measuredLoad.hasFigure())
+            reading.measuredLoad =
+                clampAfter(reading.measuredLoad, installation, changed, visit, circuit, tables, rules);
         foretellResistances(reading, Lengthwise::of(tables, before->wiring),
                             Lengthwise::of(tables, after->wiring));
     }
     return result;
 }
 
-tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit, Id circuit,
-                                     const Change& change, const ReferenceTables& tables,
-                                     const RuleSet& rules) {
-    auto changed = foretold(installation, visit, circuit, change, tables);
+namespace {
+
+bool isClampStale(const Installation& before, const Installation& after, Id visit, Id circuit) {
+    const auto clampOf = [&](const Installation& site) {
+        const auto* reading = findReading(site.circuitReadings, visit, &CircuitReading::circuit, circuit);
+        return reading ? reading->measuredLoad : Entry<Current>();
+    };
+    return clampOf(before).hasFigure() && clampOf(before) != clampOf(after);
+}
+
+/// What is known of the installation before, or is to be found out in full.
+tl::expected<WhatIf, Message> tried(const Installation& installation, Id visit, Id circuit,
+                                    const Change& change, const ReferenceTables& tables, const RuleSet& rules,
+                                    const AsItIs* known) {
+    auto changed = foretold(installation, visit, circuit, change, tables, rules);
     if (!changed) return tl::unexpected(changed.error());
     WhatIf result{std::move(*changed), {}, {}, {}};
+    result.isClampStale = isClampStale(installation, result.changed, visit, circuit);
+    const Detail detail = known ? Detail::VerdictOnly : Detail::Full;
     const std::vector<Id> made = broughtIntoUse(change, installation, result.changed, circuit);
-    result.circuit = shiftsBetween(assessCircuit(installation, visit, circuit, tables, rules),
-                                   assessCircuit(result.changed, visit, circuit, tables, rules));
-    result.made = shiftsOfMade(result.changed, visit, made, tables, rules);
+    result.circuit =
+        shiftsBetween(known ? known->circuit : assessCircuit(installation, visit, circuit, tables, rules),
+                      assessCircuit(result.changed, visit, circuit, tables, rules, detail));
+    result.made = shiftsOfMade(result.changed, visit, made, tables, rules, detail);
     const bool isAround = isOfCircuit(change, installation, result, circuit, made);
-    const auto rest = [&](const Installation& site) {
-        auto findings = isAround ? assessAround(site, visit, circuit, tables, rules, Detail::VerdictOnly)
-                                 : assess(site, visit, tables, rules, Detail::VerdictOnly).findings;
+    const auto restOf = [&](const Installation& site) {
+        return isAround ? assessAround(site, visit, circuit, tables, rules, Detail::VerdictOnly)
+                        : assess(site, visit, tables, rules, Detail::VerdictOnly).findings;
+    };
+    const auto others = [&](std::vector<Finding> findings) {
         std::erase_if(findings, [&](const Finding& finding) {
             return finding.subject.id == circuit || contains(made, finding.subject.id);
         });
         return findings;
     };
-    result.elsewhere = shiftsBetween(rest(installation), rest(result.changed));
+    result.elsewhere = shiftsBetween(others(known && isAround ? known->around : restOf(installation)),
+                                     others(restOf(result.changed)));
     std::erase_if(result.elsewhere,
                   [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });
     return result;
+}
+
+} // namespace
+
+tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit, Id circuit,
+                                     const Change& change, const ReferenceTables& tables,
+                                     const RuleSet& rules) {
+    return tried(installation, visit, circuit, change, tables, rules, nullptr);
+}
+
+tl::expected<WhatIf, Message> whatIf(const Installation& installation, Id visit, Id circuit,
+                                     const Change& change, const ReferenceTables& tables,
+                                     const RuleSet& rules, const AsItIs& asItIs) {
+    return tried(installation, visit, circuit, change, tables, rules, &asItIs);
 }
 
 } // namespace loopwright

@@ -132,8 +132,11 @@ void OverloadPage::show(const SiteViewPtr& view, Id circuit) {
     if (!row) return;
     showFindings(*view);
     showPictures(*view);
-    remedies_->show(view->installation, loopwright::remedies(view->installation, view->visit, circuit,
-                                                             *view->tables, *view->rules, ids_));
+    remedies_->show(
+        view->installation,
+        loopwright::remedies(view->installation, view->visit, circuit, *view->tables, *view->rules, ids_),
+        std::ranges::any_of(view->assessment.about(circuit),
+                            [](const Finding* finding) { return asksForRemedy(*finding); }));
     logged_->show(view, circuit);
     trial_->show(view, circuit);
 }

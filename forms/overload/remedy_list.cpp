@@ -19,7 +19,7 @@ RemedyList::RemedyList(const Appearance& appearance, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
 }
 
-void RemedyList::show(const Installation& installation, std::vector<Remedy> remedies) {
+void RemedyList::show(const Installation& installation, std::vector<Remedy> remedies, bool areAskedFor) {
     remedies_ = std::move(remedies);
     delete body_;
     body_ = new QWidget;
@@ -29,15 +29,20 @@ void RemedyList::show(const Installation& installation, std::vector<Remedy> reme
     for (const Remedy& remedy : remedies_)
         add(installation, remedy, *rows);
     auto* advice = new RoleLabel(appearance_, ScreenText::Note, &Look::inkSoft);
-    advice->setNotation(remedies_.empty() ? tr("Nothing to put right here that a change of load, device or "
-                                               "wiring would settle.")
-                                          : appearance_.words.word("remedy.advice"));
+    advice->setNotation(advised(areAskedFor));
     advice->setWordWrap(true);
     advice->setContentsMargins(0, 6, 0, 0);
     rows->addWidget(advice);
     rows->addStretch(1);
     layout()->addWidget(body_);
     body_->show(); // and not only once the event loop comes to it
+}
+
+QString RemedyList::advised(bool areAskedFor) const {
+    if (!remedies_.empty()) return appearance_.words.word("remedy.advice");
+    return areAskedFor
+               ? appearance_.words.word("remedy.none")
+               : tr("Nothing to put right here that a change of load, device or wiring would settle.");
 }
 
 void RemedyList::add(const Installation& installation, const Remedy& remedy, QVBoxLayout& rows) {

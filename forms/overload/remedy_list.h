@@ -16,13 +16,15 @@ class RemedyList final : public QWidget {
     Q_OBJECT
   public:
     explicit RemedyList(const Appearance& appearance, QWidget* parent = nullptr);
-    void show(const Installation& installation, std::vector<Remedy> remedies);
+    /// Where there are none it says so, and, where they are asked for, who has to plan one.
+    void show(const Installation& installation, std::vector<Remedy> remedies, bool areAskedFor);
     const std::vector<Remedy>& remedies() const { return remedies_; }
 
   signals:
     void tryWanted(const loopwright::Change& change); ///< look at it in full before it is taken
 
   private:
+    QString advised(bool areAskedFor) const;
     void add(const Installation& installation, const Remedy& remedy, QVBoxLayout& rows);
 
     const Appearance& appearance_;

@@ -173,8 +173,10 @@ void TrialPanel::reckon() {
         table_->clear();
         return said_->setNotation(appearance_.words.sentence(result.error()));
     }
-    said_->setNotation(tr("On trial: nothing is written until it is taken. %1")
-                           .arg(appearance_.words.word("remedy.advice")));
+    QStringList said{tr("On trial: nothing is written until it is taken."),
+                     appearance_.words.word("remedy.advice")};
+    if (result->isClampStale) said << appearance_.words.word("remedy.note.clamp");
+    said_->setNotation(said.join(u' '));
     table_->show(*result);
 }
 

@@ -45,9 +45,7 @@ class LoggedWords {
         add(tr("Current over time (r.m.s.)"), amperesText(found_.rms));
         add(tr("Above the rating of %1").arg(amperesText(log_.rated)), tr("%1 of the time").arg(shareText()));
         add(tr("The earliest sound %1").arg(device_), earliestText());
-        add(tr("The latest sound %1").arg(device_),
-            found_.latest ? tr("would have operated after %1").arg(spokenTime(*found_.latest, words_))
-                          : tr("need not have operated"));
+        add(tr("The latest sound %1").arg(device_), latestText());
         if (found_.conductor) addHeat(*found_.conductor);
         addWarm();
         return std::move(facts_);
@@ -66,13 +64,17 @@ class LoggedWords {
     QString degrees(Temperature temperature) const {
         return words_.measure(measure(temperature, units::celsius, 0));
     }
-    /// Above its rating nothing says how early a device may operate that does not hold out.
-    bool mayAtAnyTime() const { return !log_.holdsOut && found_.shareAbove > 0; }
-
     /// A tenth of the rating is a hundredth of its heat, and less changes nothing.
     bool beganUnderLoad() const {
         constexpr Ratio idle = 0.1;
         return found_.atFirst > log_.rated * idle;
+    }
+
+    /// Whether what is said from cold may be other than what was: it began under load, or would have been
+    /// warmer had it gone on like this before.
+    bool mayHaveBeenWarm() const {
+        return beganUnderLoad() || isEarliestSooner() || isSooner(found_.warm.latest, found_.latest) ||
+               isWarmer();
     }
 
     QString currentSentence() const {
@@ -86,45 +88,85 @@ class LoggedWords {
     }
 
     QString deviceSentence() const {
-        if (found_.latest)
-            return found_.earliest
-                       ? tr("The earliest sound %1 would have operated after %2, and every one after %3.")
-                             .arg(device_, spokenTime(*found_.earliest, words_),
-                                  spokenTime(*found_.latest, words_))
-                       : tr("Every sound %1 would have operated after %2.")
-                             .arg(device_, spokenTime(*found_.latest, words_));
+        const bool fromCold = mayHaveBeenWarm();
+        if (found_.latest) return everySentence(spokenTime(*found_.latest, words_));
         if (!log_.isWarmthKnown)
             return tr("How soon a sound %1 operates at the temperature of its place is not known; it need "
                       "not have.")
                 .arg(device_);
-        if (mayAtAnyTime())
+        if (log_.mayOperateAtAnyTime())
             return tr("A sound %1 may have operated at any time above its rating, and need not have.")
                 .arg(device_);
         if (found_.earliest)
-            return tr("The earliest sound %1 would have operated after %2; the latest need not have.")
+            return (fromCold ? tr("From cold, the earliest sound %1 would have operated after %2; the latest "
+                                  "need not have.")
+                             : tr("The earliest sound %1 would have operated after %2; the latest need not "
+                                  "have."))
                 .arg(device_, spokenTime(*found_.earliest, words_));
-        return tr("No sound %1 would have operated.").arg(device_);
+        return (fromCold ? tr("From cold, no sound %1 would have operated.")
+                         : tr("No sound %1 would have operated."))
+            .arg(device_);
+    }
+
+    /// Every sound device would have operated after `latest`.
+    QString everySentence(const QString& latest) const {
+        const bool fromCold = mayHaveBeenWarm();
+        if (!log_.isWarmthKnown)
+            return tr("How soon a sound %1 operates at the temperature of its place is not known; every one "
+                      "would have after %2.")
+                .arg(device_, latest);
+        if (log_.mayOperateAtAnyTime())
+            return tr("A sound %1 may have operated at any time above its rating, and every one would have "
+                      "after %2.")
+                .arg(device_, latest);
+        if (found_.earliest)
+            return (fromCold ? tr("From cold, the earliest sound %1 would have operated after %2, and every "
+                                  "one after %3.")
+                             : tr("The earliest sound %1 would have operated after %2, and every one after "
+                                  "%3."))
+                .arg(device_, spokenTime(*found_.earliest, words_), latest);
+        return (fromCold ? tr("From cold, every sound %1 would have operated after %2.")
+                         : tr("Every sound %1 would have operated after %2."))
+            .arg(device_, latest);
     }
 
     QString earliestText() const {
         if (!log_.isWarmthKnown) return tr("may have operated at any time: nothing is known of its place");
-        if (mayAtAnyTime()) return tr("may have operated at any time");
-        return found_.earliest ? tr("would have operated after %1").arg(spokenTime(*found_.earliest, words_))
-                               : tr("would not have operated");
+        if (log_.mayOperateAtAnyTime()) return tr("may have operated at any time");
+        return operatedText(found_.earliest, tr("would not have operated"),
+                            tr("from cold, would not have operated"));
+    }
+    QString latestText() const {
+        return operatedText(found_.latest, tr("need not have operated"),
+                            tr("from cold, need not have operated"));
+    }
+    QString operatedText(const std::optional<Time>& operated, const QString& otherwise,
+                         const QString& otherwiseFromCold) const {
+        const bool fromCold = mayHaveBeenWarm();
+        if (!operated) return fromCold ? otherwiseFromCold : otherwise;
+        return (fromCold ? tr("from cold, would have operated after %1") : tr("would have operated after %1"))
+            .arg(spokenTime(*operated, words_));
     }
 
     QString conductorSentence() const {
         const Temperature peak = found_.conductor->peak, limit = log_.conductor->limit;
-        return (peak > limit ? tr("Conductors got as warm as %1 at most, more than the %2 that their "
-                                  "insulation bears.")
-                             : tr("Conductors got as warm as %1 at most; their insulation bears %2."))
-            .arg(degrees(peak), degrees(limit));
+        const bool isAbove = peak > limit;
+        const QString cold = isAbove ? tr("From cold, conductors got as warm as %1 at most, more than the %2 "
+                                          "that their insulation bears.")
+                                     : tr("From cold, conductors got as warm as %1 at most; their insulation "
+                                          "bears %2.");
+        const QString plain = isAbove
+                                  ? tr("Conductors got as warm as %1 at most, more than the %2 that "
+                                       "their insulation bears.")
+                                  : tr("Conductors got as warm as %1 at most; their insulation bears %2.");
+        return (mayHaveBeenWarm() ? cold : plain).arg(degrees(peak), degrees(limit));
     }
 
     void addHeat(const overload::LoggedHeat& heat) {
-        add(tr("Conductors, warmest"), tr("%1 to %2, for insulation that bears %3")
-                                           .arg(words_.number(heat.leastPeak.base(), 0), degrees(heat.peak),
-                                                degrees(log_.conductor->limit)));
+        add(mayHaveBeenWarm() ? tr("Conductors, warmest from cold") : tr("Conductors, warmest"),
+            tr("%1 to %2, for insulation that bears %3")
+                .arg(words_.number(heat.leastPeak.base(), 0), degrees(heat.peak),
+                     degrees(log_.conductor->limit)));
         const QString least = words_.number(heat.leastAgeing, 2), most = words_.number(heat.mostAgeing, 2);
         add(tr("Insulation ages, against its limit"),
             least == most ? tr("%1 times (estimate)").arg(most)
@@ -139,7 +181,7 @@ class LoggedWords {
         return warm && (!cold || isAtOnce(warm) || spokenTime(*warm, words_) != spokenTime(*cold, words_));
     }
     bool isEarliestSooner() const {
-        return !mayAtAnyTime() && isSooner(found_.warm.earliest, found_.earliest);
+        return !log_.mayOperateAtAnyTime() && isSooner(found_.warm.earliest, found_.earliest);
     }
     bool isWarmer() const {
         return found_.conductor && found_.warm.peak &&

@@ -139,7 +139,7 @@ std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::str
 QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words) {
     QStringList said{remedy.holdsThroughout ? tr("No check of the circuit fails then.")
                                             : tr("Other checks of the circuit still fail.")};
-    QStringList better, worse, unknown, failing, untested;
+    QStringList better, worse, unknown, failing, untested, bunched;
     for (const CheckShift& shift : remedy.circuit)
         if (shift.isWorse())
             (findingOf(shift).verdict == Verdict::CannotTell ? unknown : worse)
@@ -159,6 +159,13 @@ QString remedyConsequences(const Remedy& remedy, const Installation& installatio
         said << tr("The new circuit would fail: %1.").arg(failing.join(QStringLiteral(", ")));
     if (!untested.isEmpty())
         said << tr("To find out once it is there: %1.").arg(untested.join(QStringLiteral(", ")));
+    for (const Finding& finding : remedy.failingInBunch)
+        bunched << checkName(finding, words);
+    for (const Message& note : remedy.notes)
+        said << words.sentence(note);
+    if (!bunched.isEmpty())
+        said << tr("With the new circuit in its bunch this one would fail: %1.")
+                    .arg(bunched.join(QStringLiteral(", ")));
     return said.join(u' ');
 }
 

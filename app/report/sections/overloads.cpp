@@ -58,7 +58,13 @@ class OverloadPart {
         flow.add(pictures(), small);
         flow.add(titled(tr("What it does meanwhile"), {}), 3 * mm, Keep::WithNext);
         flow.add(inHalves(sheet_.facts), small);
-        flow.add(joined(remedies()), 3 * mm);
+        if (asksForRemedy() || !sheet_.remedies.empty()) flow.add(joined(remedies()), 3 * mm);
+    }
+
+    bool asksForRemedy() const {
+        return std::ranges::any_of(
+            composing_.input.assessment.about(sheet_.circuit),
+            [](const Finding* finding) { return loopwright::asksForRemedy(*finding); });
     }
 
     bool isUnnoticed() const {
@@ -158,7 +164,9 @@ class OverloadPart {
                               style::cellSoft, width()));
             stack.push_back(gap(1.4 * mm));
         }
-        append(stack, composing_.type.paragraph(words().word("remedy.advice"), style::foot, width()));
+        const bool isNone = sheet_.remedies.empty();
+        append(stack, composing_.type.paragraph(words().word(isNone ? "remedy.none" : "remedy.advice"),
+                                                isNone ? style::body : style::foot, width()));
         return stack;
     }
 

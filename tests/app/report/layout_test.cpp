@@ -199,6 +199,16 @@ TEST(ReportPageOne, holdsWhatTheDemoSiteNeeds) {
     EXPECT_TRUE(textOf(report.pages[1]).contains(QStringLiteral("What was covered, and what was not")));
 }
 
+TEST(ReportOverloads, sayWhereNoStandardChangeWouldPutItRight) {
+    ReportedSite site = demoSite();
+    const QString none = QStringLiteral("No standard change was found that makes every check hold");
+    EXPECT_FALSE(textOf(site.report()).contains(none)) << "each of the demo has one";
+    const auto heater = std::ranges::find(site.installation.circuits, "Heater, bindery", &Circuit::name);
+    ASSERT_NE(heater, site.installation.circuits.end());
+    heater->use = CircuitUse::Sockets; // its plug stays, and so does the fuse in it
+    EXPECT_TRUE(textOf(site.report()).contains(none)) << textOf(site.report()).toStdString();
+}
+
 TEST(ReportGrades, printTheOfficesLabelBesideOurs) {
     ReportedSite site = smallSite();
     EXPECT_FALSE(textOf(site.report()).contains(QStringLiteral("Urgent here")));

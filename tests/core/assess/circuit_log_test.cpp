@@ -48,6 +48,15 @@ TEST_F(CircuitLogTest, TheKilnWorksAndOverloads) {
     EXPECT_TRUE(std::ranges::any_of(log->picture.columns, [](const auto& each) { return !each.isLogged; }));
 }
 
+TEST_F(CircuitLogTest, MarksNoMomentForTheEarliestWhereAnyWouldDo) {
+    std::ranges::find(site.circuits, circuit, &Circuit::id)->device.family = "3036";
+    const auto log = asked("line [A]");
+    ASSERT_TRUE(log) << log.error().key;
+    ASSERT_TRUE(log->mayOperateAtAnyTime()) << "no standard says how long a rewirable fuse holds out";
+    EXPECT_TRUE(log->found.earliest) << "or there is nothing to leave out";
+    EXPECT_FALSE(log->picture.earliestOperated);
+}
+
 TEST_F(CircuitLogTest, AnEmptyNameIsTheFirstChannel) {
     ASSERT_TRUE(asked());
     EXPECT_EQ(asked()->found.peak, asked("line [A]")->found.peak);

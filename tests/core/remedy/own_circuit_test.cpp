@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A circuit of its own for what is taken off an overloaded one.
 #include "core/checks/context.h"
-#include "core/remedy/remedy.h"
-#include "tests/core/fixture.h"
+#include "tests/core/remedy/remedies_of.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +10,7 @@ namespace loopwright {
 namespace {
 
 using test::Fixture;
+using test::ovenAnd;
 using test::typed;
 
 /// Ids that no record of these tests has; counts those that were asked for.
@@ -26,14 +26,6 @@ class CountedIds final : public IdSource {
     SequentialIds ids_{1'000'000};
 };
 
-/// An oven and a kiln on one circuit of 20 A.
-Fixture ovenAnd(Power kiln) {
-    Fixture fixture;
-    fixture.circuit().load = {};
-    fixture.addEquipment("Oven", watts(2300));
-    fixture.addEquipment("Kiln", kiln);
-    return fixture;
-}
 Id visitOf(const Fixture& fixture) {
     return fixture.installation.visits.front().id;
 }
@@ -60,8 +52,8 @@ std::string& valueOf(Edit& edit, std::string_view key) {
 }
 /// What is found about the circuit that is made.
 std::vector<Finding> foundOfMade(Change change, const Fixture& fixture) {
-    const auto changed =
-        foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change, test::tables());
+    const auto changed = foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change,
+                                  test::tables(), fixture.ruleSet);
     if (!changed) throw std::runtime_error(std::string(changed.error().key));
     return assessCircuit(*changed, visitOf(fixture), making(change, fixture).id, test::tables(),
                          fixture.ruleSet);
@@ -199,8 +191,8 @@ TEST(OwnCircuit, HoldsByTheLoopThatIsPredictedBehindTheBoard) {
     ASSERT_TRUE(remedy);
     Change change = remedy->change;
     Edit& made = making(change, fixture);
-    const auto changed =
-        foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change, test::tables());
+    const auto changed = foretold(fixture.installation, visitOf(fixture), circuitOf(fixture), change,
+                                  test::tables(), fixture.ruleSet);
     ASSERT_TRUE(changed);
     const CircuitReading* reading =
         findReading(changed->circuitReadings, visitOf(fixture), &CircuitReading::circuit, made.id);

@@ -83,6 +83,30 @@ TEST(WhatIf, ResistancesGoWithTheSizeOfTheConductors) {
     EXPECT_EQ(shiftOf(result.circuit, "continuity-agreement").after->verdict, Verdict::Holds);
 }
 
+TEST(WhatIf, LeavesWhatArmourResistsAsItWasRead) {
+    Fixture fixture;
+    fixture.wiring().protectiveConductor = ProtectiveConductor::Armour; // 1.5 mm2 of steel
+    const Id circuit = fixture.circuit().id;
+    const WhatIf result =
+        tried(fixture, {setField(RecordKind::Circuit, circuit, "wiring.lineSize_mm2", "4")});
+    EXPECT_EQ(result.changed.circuitReadings.front().continuity, fixture.reading().continuity);
+    EXPECT_EQ(result.changed.circuitReadings.front().loopImpedance, fixture.reading().loopImpedance);
+}
+
+TEST(WhatIf, SaysWhereAClampReadingWouldStillGoBeforeWhatIsTried) {
+    Fixture fixture;
+    const Id circuit = fixture.circuit().id;
+    const auto isStale = [&] {
+        return tried(fixture, {setField(RecordKind::Circuit, circuit, "load_A", "12")}).isClampStale;
+    };
+    EXPECT_FALSE(isStale()) << "there is none";
+    fixture.reading().measuredLoad = test::read(amperes(26), 0);
+    EXPECT_TRUE(isStale());
+    EXPECT_FALSE(
+        tried(fixture, {setField(RecordKind::Circuit, circuit, "wiring.length_m", "12")}).isClampStale)
+        << "the load stays";
+}
+
 TEST(WhatIf, TellsWhatItChangesElsewhere) {
     Fixture fixture;
     fixture.nest(); // a feeder of 63 A that carries 40 A

@@ -41,6 +41,71 @@ TEST(LoggedWords, ClaimNothingOfTheEarliestWhereItsWarmthIsNotKnown) {
     EXPECT_TRUE(said.contains(QStringLiteral("not known"))) << utf8(said);
 }
 
+TEST(LoggedWords, SayWhatIsKnownFromColdOnlyWhereItMayHaveBeenWarm) {
+    const auto withHeat = [](double atFirst) {
+        CircuitLog log = logThatBeganWith(atFirst);
+        log.conductor = overload::Conductor{celsius(30), celsius(70), amperes(27), seconds(53), {}, {}};
+        log.found.conductor = overload::LoggedHeat{celsius(65), celsius(30), 0.1, 0.2};
+        log.found.warm.peak = celsius(65);
+        return log;
+    };
+    CircuitLog idle = withHeat(0);
+    const QString plainly = loggedSentences(idle, plain);
+    EXPECT_TRUE(plainly.contains(QStringLiteral("No sound breaker would have operated."))) << utf8(plainly);
+    EXPECT_TRUE(plainly.contains(QStringLiteral("Conductors got as warm as 65"))) << utf8(plainly);
+    CircuitLog warmer = idle;
+    warmer.found.warm.peak = celsius(68);
+    CircuitLog sooner = idle;
+    sooner.found.warm.latest = minutes(9);
+    for (const CircuitLog& log : {withHeat(30), warmer, sooner}) {
+        const QString said = loggedSentences(log, plain);
+        EXPECT_TRUE(said.contains(QStringLiteral("From cold, no sound breaker would have operated.")))
+            << utf8(said);
+        EXPECT_TRUE(said.contains(QStringLiteral("From cold, conductors got as warm as 65"))) << utf8(said);
+        const auto facts = loggedFacts(log, plain);
+        EXPECT_TRUE(std::ranges::any_of(facts, [](const OverloadFact& fact) {
+            return fact.said == QStringLiteral("from cold, would not have operated");
+        })) << utf8(said);
+    }
+    warmer.found.earliest = warmer.found.warm.earliest = minutes(4);
+    warmer.found.latest = warmer.found.warm.latest = minutes(8);
+    const QString both = loggedSentences(warmer, plain);
+    EXPECT_TRUE(
+        both.contains(QStringLiteral("From cold, the earliest sound breaker would have operated after 4")))
+        << utf8(both);
+}
+
+TEST(LoggedWords, NameNoMomentForTheEarliestWhereItMayOperateAtAnyTime) {
+    CircuitLog log = logThatBeganWith(0);
+    log.holdsOut = false;
+    log.found.shareAbove = 0.5;
+    log.found.earliest = minutes(3);
+    log.found.latest = minutes(8);
+    ASSERT_TRUE(log.mayOperateAtAnyTime());
+    const QString said = loggedSentences(log, plain);
+    EXPECT_FALSE(said.contains(QStringLiteral("earliest"))) << utf8(said);
+    EXPECT_TRUE(said.contains(QStringLiteral("at any time above its rating"))) << utf8(said);
+    EXPECT_TRUE(said.contains(QStringLiteral("every one would have after 8"))) << utf8(said);
+}
+
+TEST(RemedyWords, SayWhatARemedyTakesForGrantedAndWhatFailsInOneBunch) {
+    Remedy remedy;
+    remedy.holdsThroughout = true;
+    EXPECT_EQ(remedyConsequences(remedy, {}, plain), QStringLiteral("No check of the circuit fails then."));
+    remedy.notes = {{"remedy.note.clamp", {}}, {"remedy.note.no-spare-way", {}}};
+    remedy.failingInBunch.emplace_back().check = "device-wiring";
+    const QString said = remedyConsequences(remedy, {}, plain);
+    for (const char* part : {"The clamp reading of this visit still counts", "no free spare way",
+                             "With the new circuit in its bunch this one would fail: Device and wiring."})
+        EXPECT_TRUE(said.contains(QString::fromUtf8(part))) << part << " in " << utf8(said);
+}
+
+TEST(RemedyWords, WithoutAPlugFuseAskForCordAndAppliance) {
+    const QString said = plain.sentence({"remedy.without-plug-fuse", {Word{"remedy.word.equipment"}}});
+    for (const char* part : {"the equipment.", "flexible cord", "a plug fuse that carries", "smaller device"})
+        EXPECT_TRUE(said.contains(QString::fromUtf8(part))) << part << " in " << utf8(said);
+}
+
 TEST(OverloadFacts, ClaimNothingOfTheEarliestWhereItsWarmthIsNotKnown) {
     OverloadAnswer overload;
     overload.rated = amperes(32);
