@@ -27,7 +27,8 @@ struct Remedy {
     std::vector<CheckShift> elsewhere; ///< and of other records
     std::vector<CheckShift> made; ///< checks of a circuit that it brings into use which fail or cannot tell
     bool holdsThroughout = false; ///< no check of the circuit fails any more
-    std::vector<Message> notes;   ///< what it takes for granted, and what has to be done after it
+    std::vector<Message> notes;   ///< what it takes for granted
+    bool isClampStale = false;    ///< WhatIf::isClampStale: the load has to be measured anew after it
     /// Checks of the circuit that fail where a circuit that is made joins its bunch, without detail.
     std::vector<Finding> failingInBunch;
 };

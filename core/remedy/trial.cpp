@@ -124,8 +124,8 @@ std::optional<Remedy> Trial::remedy(RemedyKind kind, Change change) const {
                   std::move(result->made),
                   false,
                   {},
+                  result->isClampStale,
                   {}};
-    if (result->isClampStale) remedy.notes.push_back(Message{"remedy.note.clamp", {}});
     remedy.holdsThroughout = std::ranges::none_of(remedy.circuit, failsAfter);
     std::erase_if(remedy.circuit,
                   [](const CheckShift& shift) { return !shift.isBetter() && !shift.isWorse(); });

@@ -39,7 +39,7 @@ void RemedyList::show(const Installation& installation, std::vector<Remedy> reme
 }
 
 QString RemedyList::advised(bool areAskedFor) const {
-    if (!remedies_.empty()) return appearance_.words.word("remedy.advice");
+    if (!remedies_.empty()) return remedyAdvice(remedies_, appearance_.words);
     return areAskedFor
                ? appearance_.words.word("remedy.none")
                : tr("Nothing to put right here that a change of load, device or wiring would settle.");

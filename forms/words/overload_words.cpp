@@ -169,6 +169,12 @@ QString remedyConsequences(const Remedy& remedy, const Installation& installatio
     return said.join(u' ');
 }
 
+QString remedyAdvice(const std::vector<Remedy>& remedies, const Words& words) {
+    QStringList said{words.word("remedy.advice")};
+    if (std::ranges::any_of(remedies, &Remedy::isClampStale)) said.prepend(words.word("remedy.note.clamp"));
+    return said.join(u' ');
+}
+
 QString spokenTime(Time time, const Words& words) {
     return words.measure(spanOf(time));
 }

@@ -25,6 +25,10 @@ std::vector<OverloadFact> overloadFacts(const OverloadAnswer& overload, std::str
 /// fails or is still to be read of a circuit that it makes.
 QString remedyConsequences(const Remedy& remedy, const Installation& installation, const Words& words);
 
+/// What stands below a list of remedies: that it is advice, and where a clamp has read another load than one
+/// of them leaves, that it has to be read again.
+QString remedyAdvice(const std::vector<Remedy>& remedies, const Words& words);
+
 /// "0.4 s", "25 min", "4 h": a time in the unit that a person would say it in.
 QString spokenTime(Time time, const Words& words);
 

@@ -58,7 +58,7 @@ class OverloadPart {
         flow.add(pictures(), small);
         flow.add(titled(tr("What it does meanwhile"), {}), 3 * mm, Keep::WithNext);
         flow.add(inHalves(sheet_.facts), small);
-        if (asksForRemedy() || !sheet_.remedies.empty()) flow.add(joined(remedies()), 3 * mm);
+        if (asksForRemedy() || !sheet_.remedies.empty()) writeRemedies(flow);
     }
 
     bool asksForRemedy() const {
@@ -154,20 +154,22 @@ class OverloadPart {
         return box;
     }
 
-    Stack remedies() const {
-        Stack stack{titled(tr("What would put it right"), {})};
+    void writeRemedies(Flow& flow) const {
+        flow.add(titled(tr("What would put it right"), {}), 3 * mm, Keep::WithNext);
         for (const Remedy& remedy : sheet_.remedies) {
-            append(stack, composing_.type.paragraph(words().sentence(remedy.change.label), style::cellStrong,
-                                                    width()));
-            append(stack, composing_.type.paragraph(
-                              remedyConsequences(remedy, composing_.input.installation, words()),
-                              style::cellSoft, width()));
-            stack.push_back(gap(1.4 * mm));
+            Stack told =
+                composing_.type.paragraph(words().sentence(remedy.change.label), style::cellStrong, width());
+            append(told, composing_.type.paragraph(
+                             remedyConsequences(remedy, composing_.input.installation, words()),
+                             style::cellSoft, width()));
+            const bool isLast = &remedy == &sheet_.remedies.back();
+            flow.add(joined(told), small, isLast ? Keep::WithNext : Keep::Free);
         }
         const bool isNone = sheet_.remedies.empty();
-        append(stack, composing_.type.paragraph(words().word(isNone ? "remedy.none" : "remedy.advice"),
-                                                isNone ? style::body : style::foot, width()));
-        return stack;
+        flow.add(composing_.type.paragraph(isNone ? words().word("remedy.none")
+                                                  : remedyAdvice(sheet_.remedies, words()),
+                                           isNone ? style::body : style::foot, width()),
+                 small);
     }
 
     const Composing& composing_;

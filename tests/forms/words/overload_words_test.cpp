@@ -92,12 +92,20 @@ TEST(RemedyWords, SayWhatARemedyTakesForGrantedAndWhatFailsInOneBunch) {
     Remedy remedy;
     remedy.holdsThroughout = true;
     EXPECT_EQ(remedyConsequences(remedy, {}, plain), QStringLiteral("No check of the circuit fails then."));
-    remedy.notes = {{"remedy.note.clamp", {}}, {"remedy.note.no-spare-way", {}}};
+    remedy.notes = {{"remedy.note.no-spare-way", {}}};
     remedy.failingInBunch.emplace_back().check = "device-wiring";
     const QString said = remedyConsequences(remedy, {}, plain);
-    for (const char* part : {"The clamp reading of this visit still counts", "no free spare way",
-                             "With the new circuit in its bunch this one would fail: Device and wiring."})
+    for (const char* part :
+         {"no free spare way", "With the new circuit in its bunch this one would fail: Device and wiring."})
         EXPECT_TRUE(said.contains(QString::fromUtf8(part))) << part << " in " << utf8(said);
+}
+
+TEST(RemedyWords, AskOnceForAnotherClampReadingWhereAnyRemedyNeedsIt) {
+    std::vector<Remedy> remedies(3);
+    const QString clamp = plain.word("remedy.note.clamp"), advice = plain.word("remedy.advice");
+    EXPECT_EQ(remedyAdvice(remedies, plain), advice);
+    remedies[1].isClampStale = remedies[2].isClampStale = true;
+    EXPECT_EQ(remedyAdvice(remedies, plain), clamp + u' ' + advice);
 }
 
 TEST(RemedyWords, WithoutAPlugFuseAskForCordAndAppliance) {
