@@ -102,13 +102,20 @@ std::optional<Current> tabulated(const VisitContext& visit, const Circuit& circu
     if (!size || wiring.method == InstallationMethod::Unknown) return std::nullopt;
     const CableKey cable{wiring.method, wiring.material, wiring.insulation,
                          circuit.phases == Phases::Three ? 3 : 2, *size};
-    const auto capacity = visit.tables.capacity(visit.rules.capacityStandard, cable);
-    if (!capacity) {
+    if (const auto own = visit.tables.capacity(visit.rules.capacityStandard, cable)) {
+        sheet.show([&] { return tableTerm("I_t", own->value, units::ampere, own->source); });
+        return own->value;
+    }
+    const auto other = visit.tables.capacity(visit.rules.capacityElse, cable);
+    if (!other) {
         sheet.unpublished(circuit, "wiring.lineSize_mm2");
         return std::nullopt;
     }
-    sheet.show([&] { return tableTerm("I_t", capacity->value, units::ampere, capacity->source); });
-    return capacity->value;
+    sheet.show([&] {
+        return assumedTerm("I_t", other->value, units::ampere, {"check.note.capacity-elsewhere", {}},
+                           other->source);
+    });
+    return other->value;
 }
 
 std::optional<Sourced<Ratio>> buriedOverloadFactor(const VisitContext& visit, const Circuit& circuit) {

@@ -180,6 +180,10 @@ constexpr std::array table{
            LOOPWRIGHT_PHRASE("Phrases", "conductors in parallel are grouped with each other"), ""},
     Phrase{"check.note.reference-soil",
            LOOPWRIGHT_PHRASE("Phrases", "not recorded: the soil that the tables are made for"), ""},
+    Phrase{"check.note.capacity-elsewhere",
+           LOOPWRIGHT_PHRASE("Phrases", "no table of these rules is at hand for such a cable; this one is "
+                                        "taken instead"),
+           ""},
     Phrase{
         "check.note.buried-overload",
         LOOPWRIGHT_PHRASE("Phrases", "of a buried cable’s capacity, what protection against overload counts"),

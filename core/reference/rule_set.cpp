@@ -165,9 +165,10 @@ RuleSet read(const Node& root) {
     rules.revision = root.at("revision").text();
     rules.title = root.at("title").text();
     const Node tables = root.at("tables");
-    tables.allowOnly({"loop", "capacity", "ambient", "bonding"});
+    tables.allowOnly({"loop", "capacity", "capacityElse", "ambient", "bonding"});
     rules.loopTableEdition = tables.at("loop").text();
     rules.capacityStandard = tables.at("capacity").text();
+    if (tables.has("capacityElse")) rules.capacityElse = tables.at("capacityElse").text();
     rules.ambientStandard = tables.at("ambient").text();
     rules.bondingStandard = tables.at("bonding").text();
     rules.loopRule =

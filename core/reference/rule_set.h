@@ -41,6 +41,7 @@ struct RuleSet {
 
     std::string loopTableEdition; ///< `edition` of max_zs.csv; empty: computed from the device
     std::string capacityStandard; ///< `standard` of current_capacity.csv
+    std::string capacityElse;     ///< the one to turn to for a cable that it has no row for; empty: none
     std::string bondingStandard;  ///< `rules` of bonding_sizes.csv
     std::string ambientStandard;  ///< `standard` of correction_factors.csv, ambient rows
 

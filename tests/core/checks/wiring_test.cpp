@@ -119,6 +119,24 @@ TEST(DeviceWiring, SomeRulesCountLessOfABuriedCable) {
     EXPECT_EQ(fixture.find("device-wiring").working->formula, "I_n ≤ I_z");
 }
 
+// IEC 60364-5-52, table B.52.2: 25 mm2 of aluminium with PVC, two loaded, method C: 83 A. No row of BS 7671
+// for aluminium is at hand.
+TEST(DeviceWiring, WhereTheTablesOfTheRulesEndThoseTheyAreMadeAfterAreAssumed) {
+    Fixture fixture;
+    fixture.wiring().material = Material::Aluminium;
+    fixture.wiring().lineSize = typed(squareMillimetres(25));
+    fixture.ruleSet = test::rules("iec-60364");
+    const Finding own = fixture.find("device-wiring");
+    EXPECT_NEAR(limitOf(own), 83, 1e-9) << testing::PrintToString(own);
+    EXPECT_FALSE(own.working->restsOnAssumption);
+    fixture.ruleSet = test::rules("bs-7671-2018");
+    const Finding borrowed = fixture.find("device-wiring");
+    EXPECT_NEAR(limitOf(borrowed), 83, 1e-9) << testing::PrintToString(borrowed);
+    EXPECT_TRUE(borrowed.working->restsOnAssumption);
+    fixture.ruleSet.capacityElse.clear();
+    EXPECT_EQ(fixture.find("device-wiring").verdict, Verdict::CannotTell);
+}
+
 TEST(DeviceWiring, NamesWhatItLacks) {
     Fixture fixture;
     fixture.wiring().method = InstallationMethod::Unknown;
