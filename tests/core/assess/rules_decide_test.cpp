@@ -17,20 +17,22 @@ namespace {
 using nlohmann::json;
 
 /// The demo site without what it records itself, so that the rule set is asked; then on an electrode, as a
-/// dwelling, and with sockets everywhere, since no one site meets every rule.
+/// dwelling, with sockets and with aluminium everywhere, since no one site meets every rule.
 std::vector<Installation> sites() {
     Installation plain = test::importedDemo().installation;
     for (Supply& supply : plain.supplies)
         supply.nominalVoltage = {};
     for (Visit& visit : plain.visits)
         visit.conductorTemperature = {};
-    Installation onElectrode = plain, inDwelling = plain, ofSockets = plain;
+    Installation onElectrode = plain, inDwelling = plain, ofSockets = plain, ofAluminium = plain;
     inDwelling.site.occupancy = Occupancy::Dwelling;
     for (Supply& supply : onElectrode.supplies)
         supply.earthing = Earthing::Tt;
     for (Circuit& circuit : ofSockets.circuits)
         circuit.use = CircuitUse::Sockets;
-    return {plain, onElectrode, inDwelling, ofSockets};
+    for (Circuit& circuit : ofAluminium.circuits)
+        circuit.wiring.material = Material::Aluminium;
+    return {plain, onElectrode, inDwelling, ofSockets, ofAluminium};
 }
 
 json builtIn() {
