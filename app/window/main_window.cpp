@@ -387,6 +387,8 @@ void MainWindow::remember(const QString& path) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    // What is being typed is kept: a window that closes does not leave its fields by itself.
+    if (QWidget* inHand = focusWidget()) inHand->clearFocus();
     around_.settings.setValue(geometryKey, saveGeometry());
     area_->save(around_.settings);
     event->accept();

@@ -92,6 +92,12 @@ OfficeLabelFields::OfficeLabelFields(const Appearance& appearance, const OfficeL
     column->addLayout(row);
 }
 
+/// A field that still has the keyboard is left as it is taken down, when there is nobody to tell any more.
+OfficeLabelFields::~OfficeLabelFields() {
+    for (QLineEdit* field : fields_)
+        field->disconnect(this);
+}
+
 void OfficeLabelFields::tell() {
     OfficeLabels labels;
     for (std::size_t at = 0; at < gradeCount; ++at)

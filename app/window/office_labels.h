@@ -21,6 +21,7 @@ class OfficeLabelFields final : public RoleFrame {
     Q_OBJECT
   public:
     OfficeLabelFields(const Appearance& appearance, const OfficeLabels& labels, QWidget* parent = nullptr);
+    ~OfficeLabelFields() override;
 
     QLineEdit& field(Grade grade) { return *fields_[static_cast<std::size_t>(grade)]; }
 

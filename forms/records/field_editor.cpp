@@ -66,6 +66,11 @@ FieldEditor::FieldEditor(const Appearance& appearance, const FieldInfo& field, c
     column->addWidget(refusal_);
 }
 
+/// A line that still has the keyboard is left as it is taken down, when there is nobody to tell any more.
+FieldEditor::~FieldEditor() {
+    if (line_) line_->disconnect(this);
+}
+
 QWidget* FieldEditor::makeControl(const QString& name, const std::vector<FieldOption>& options) {
     if (field_.kind == FieldKind::Flag) {
         flag_ = new QCheckBox(name, this);

@@ -24,6 +24,7 @@ class FieldEditor final : public QWidget {
   public:
     FieldEditor(const Appearance& appearance, const FieldInfo& field, const QString& name,
                 std::vector<FieldOption> options, QWidget* parent);
+    ~FieldEditor() override;
 
     /// Shows a stored form, unless the person is typing here and has not left the field.
     void setStored(const std::string& stored);

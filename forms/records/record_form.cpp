@@ -67,7 +67,10 @@ RecordForm::RecordForm(const Appearance& appearance, ChangeDoor door, IdSource& 
 }
 
 void RecordForm::open(const SiteViewPtr& view, RecordKind kind, Id id) {
-    view_ = view;
+    const SiteViewPtr before = view_;
+    leaveField();
+    const bool isChanged = view_ != before; // by what was typed: then `view` is no longer the newest
+    if (!isChanged) view_ = view;
     kind_ = kind;
     id_ = id;
     bound_.clear();
@@ -85,6 +88,12 @@ void RecordForm::setView(const SiteViewPtr& view) {
     }
     open(view_, kind_, {});
     emit closed();
+}
+
+/// Hands over what is being typed before its field goes.
+void RecordForm::leaveField() {
+    QWidget* inHand = focusWidget();
+    if (inHand && inHand->hasFocus()) inHand->clearFocus();
 }
 
 void RecordForm::takeKeyboard() {

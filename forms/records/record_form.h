@@ -51,6 +51,7 @@ class RecordForm final : public QScrollArea {
         RecordKind kind;
     };
     void build();
+    void leaveField();
     void addHead(QVBoxLayout& column);
     void addSection(const FormSection& section, QVBoxLayout& column);
     void addField(RecordKind kind, std::string_view key, QFormLayout& fields);

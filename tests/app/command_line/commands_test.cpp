@@ -73,7 +73,8 @@ TEST(CommandLine, AssessSaysWhatNeedsAPerson) {
     EXPECT_EQ(outcome.err, "");
     EXPECT_THAT(outcome.out, HasSubstr("Oakum Row Works"));
     EXPECT_THAT(outcome.out, HasSubstr("41.7"));
-    for (const auto& fault : test::plantedFaults().at("faults"))
+    const auto faults = test::plantedFaults();
+    for (const auto& fault : faults.at("faults"))
         EXPECT_THAT(outcome.out, HasSubstr(fault.at("subject").get<std::string>().substr(
                                      fault.at("subject").get<std::string>().find(" / ") + 3)));
     EXPECT_THAT(outcome.out, Not(HasSubstr("_"))) << "marks of subscripts are for the screen";

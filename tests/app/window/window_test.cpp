@@ -24,6 +24,18 @@ TEST_F(WindowTest, AReadingTypedIntoTheSheetIsJudgedAtOnceAndKeptInTheFile) {
     EXPECT_EQ(reasons.subject().id, circuit);
 }
 
+TEST_F(WindowTest, WhatIsBeingTypedIsKeptWhenTheWindowCloses) {
+    openDemo();
+    const Id circuit = soundCircuit().id;
+    go(circuit, SheetColumnId::Loop);
+    press("99.9");
+    window.close();
+    const Installation fromFile = inFile();
+    const auto* kept = readingOf(fromFile, circuit);
+    ASSERT_NE(kept, nullptr);
+    EXPECT_DOUBLE_EQ(in(kept->loopImpedance.value, units::ohm), 99.9);
+}
+
 TEST_F(WindowTest, WhatCannotBeAValueIsRefusedInItsCell) {
     openDemo();
     const Id circuit = soundCircuit().id;

@@ -240,7 +240,8 @@ TEST(Adiabatic, ALoopThroughAnElectrodeSaysNothingAboutFaultsBetweenLiveConducto
     fixture.wiring().lineSize = typed(squareMillimetres(2.5), 1);
     fixture.boardReading().neutralLoopImpedance = read(ohms(0.2));
     const auto current = [&] {
-        for (const Term& term : fixture.find("adiabatic-line").working->terms)
+        const Finding finding = fixture.find("adiabatic-line");
+        for (const Term& term : finding.working->terms)
             if (term.symbol == "I_f") return term.value.value;
         return 0.0;
     };

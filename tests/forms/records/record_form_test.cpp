@@ -55,6 +55,22 @@ TEST_F(RecordForms, StoreAFieldTheMomentItIsLeft) {
     EXPECT_EQ(shown("wiring.length_m"), "61.5");
 }
 
+TEST_F(RecordForms, StoreWhatIsBeingTypedBeforeAnotherRecordTakesItsPlace) {
+    const Id first = bench.circuit("1"), other = bench.circuit("4");
+    form.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
+    form.open(bench.view(), RecordKind::Circuit, first);
+    auto* line = form.findChild<QLineEdit*>("wiring.length_m");
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClicks(line, "61.5");
+    form.open(bench.view(), RecordKind::Circuit, other);
+    EXPECT_EQ(fieldText(bench.installation, RecordKind::Circuit, first, "wiring.length_m"), "61.5");
+    EXPECT_EQ(bench.changes.size(), 1u);
+    form.open(bench.view(), RecordKind::Circuit, first);
+    EXPECT_EQ(shown("wiring.length_m"), "61.5");
+}
+
 TEST_F(RecordForms, RefuseWhatCannotBeAValueAndKeepTheOldOne) {
     const Id circuit = bench.circuit("1");
     const auto before = fieldText(bench.installation, RecordKind::Circuit, circuit, "wiring.lineSize_mm2");
