@@ -58,6 +58,23 @@ TEST(Allocation, ABareVerdictAllocatesNothing) {
     }
 }
 
+/// What the releases of a breaker are set to is put together once for its circuit, and what its place does to
+/// one that is not set as well.
+TEST(Allocation, NeitherSettingsNorWarmthAllocateInAVerdict) {
+    test::Fixture set, warm;
+    set.circuit().device = {"60947-2", test::typed(amperes(100)), test::typed(kiloamperes(36))};
+    set.circuit().device.thermalSetting = test::typed(amperes(80));
+    set.circuit().device.instantaneousSetting = test::typed(amperes(800));
+    warm.board().ambient = test::typed(celsius(50));
+    for (test::Fixture* fixture : {&set, &warm}) {
+        const VisitRecords records(fixture->installation, fixture->visit(), test::tables(), fixture->ruleSet,
+                                   Detail::VerdictOnly);
+        const BoardContext board = records.forBoard(fixture->board());
+        expectNone(circuitChecks(), records.forCircuit(board, fixture->circuit()),
+                   fixture == &set ? "a set breaker" : "a warm board");
+    }
+}
+
 TEST(Allocation, TheCounterCounts) {
     const std::size_t before = test::allocations();
     const auto made = std::make_unique<std::string>(100, 'x');
