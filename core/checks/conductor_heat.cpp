@@ -100,6 +100,17 @@ Finding judge(const overload::Conductor& conductor, const overload::Warmth& heat
     return sheet.conclude(warm(heat.leastPeak), bears, warm(heat.peak));
 }
 
+/// The same of a load that nothing had to be laid out over time to judge.
+void showPlain(const CircuitContext& context, const Figure<Current>& current, Current capacity,
+               Worksheet& sheet) {
+    VisitContext unseen = context;
+    unseen.detail = Detail::VerdictOnly;
+    Worksheet aside(phrasing<"conductor-heat">, unseen, {RecordKind::Circuit, context.circuit.id});
+    const LoadOverTime load = loadOverTime(unseen, context, current, aside);
+    if (const auto conductor = conductorOf(context, capacity, true, aside))
+        showHeat(context, context.circuit, *conductor, load, sheet);
+}
+
 /// Where what was measured or typed keeps within the limit, and the recorded equipment draws far more and,
 /// over its own runs and rests, does not.
 std::optional<Finding> doubtRests(const CircuitContext& context, const overload::Conductor& conductor,
@@ -150,9 +161,10 @@ Finding checkConductorHeat(const CircuitContext& context) {
         if (auto doubt =
                 doubtLoad(context, context, legShare(context.rules, context.circuit), *capacity, sheet))
             return std::move(*doubt);
-    if (!sheet.isFull() && isPlain(context, current->value)) {
+    if (isPlain(context, current->value)) {
         const auto conductor = conductorOf(context, *capacity, false, sheet);
         if (!conductor) return sheet.conclude();
+        if (sheet.isFull()) showPlain(context, *current, *capacity, sheet);
         const physics::DutyStep steady = overload::steadyStep(current->value);
         return judge(*conductor, overload::warmthUnder(*conductor, std::span(&steady, 1)), *current, sheet);
     }

@@ -92,7 +92,9 @@ RC_GTEST_PROP(WhateverIsRecorded, AVerdictAloneIsTheSameVerdict, ()) {
     for (std::size_t i = 0; i < full.size(); ++i) {
         RC_ASSERT(full[i].check == brief[i].check);
         RC_ASSERT(full[i].verdict == brief[i].verdict);
-        RC_ASSERT(full[i].margin == brief[i].margin);
+        if (full[i].margin != brief[i].margin)
+            RC_FAIL("full: " + testing::PrintToString(full[i]) +
+                    "; alone: " + testing::PrintToString(brief[i]));
         RC_ASSERT(brief[i].sentence == Message{});
         RC_ASSERT(*brief[i].working == Working{});
         RC_ASSERT(brief[i].missing.empty());
