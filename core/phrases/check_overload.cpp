@@ -3,30 +3,11 @@
 
 #include <array>
 
-/// What the checks of overload over time say, and that of load and device in a warm board; the notes of their
-/// workings.
+/// What the checks of overload over time say, and the notes of their workings.
 namespace loopwright::phrase_tables {
 namespace {
 
 constexpr std::array table{
-    // Load and device where the board is warm
-    Phrase{"check.load-device.holds-warm",
-           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is within the {3} that the {2} {1} carries in a place at "
-                                        "{4}."),
-           "current, device, rating, current, temperature"},
-    Phrase{"check.load-device.close-warm",
-           LOOPWRIGHT_PHRASE("Phrases", "Load {0} is close to the {3} that the {2} {1} carries in a place at "
-                                        "{4}."),
-           "current, device, rating, current, temperature"},
-    Phrase{"check.load-device.fails-warm",
-           LOOPWRIGHT_PHRASE("Phrases", "In a place at {4} the {2} {1} carries {3} at most, and load {0} is "
-                                        "more. Cool the place, take load off, or change device and wiring."),
-           "current, device, rating, current, temperature"},
-    Phrase{"check.load-device.fails-warm-unsure",
-           LOOPWRIGHT_PHRASE("Phrases", "In a place at {4} the {2} {1} carries {3} at most, and load {0} is "
-                                        "more; neither operation nor non-operation is assured. Cool the "
-                                        "place, take load off, or change device and wiring."),
-           "current, device, rating, current, temperature"},
     // Works, and overloads
     Phrase{"check.hidden-overload.name", LOOPWRIGHT_PHRASE("Phrases", "Hidden overload"), ""},
     Phrase{"check.hidden-overload.holds",

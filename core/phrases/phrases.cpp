@@ -13,11 +13,11 @@ std::vector<Phrase> joined() {
     std::vector<Phrase> all;
     for (const auto table :
          {phrase_tables::checks(), phrase_tables::checkAgreement(), phrase_tables::checkProtection(),
-          phrase_tables::checkBoards(), phrase_tables::checkOverload(), phrase_tables::checkNotes(),
-          phrase_tables::choices(), phrase_tables::fields(), phrase_tables::units(), phrase_tables::model(),
-          phrase_tables::rules(), phrase_tables::siteFile(), phrase_tables::remedy(),
-          phrase_tables::currentLog(), phrase_tables::workbook(), phrase_tables::sums(),
-          phrase_tables::sumFigures()})
+          phrase_tables::checkBelonging(), phrase_tables::checkBoards(), phrase_tables::checkOverload(),
+          phrase_tables::checkNotes(), phrase_tables::choices(), phrase_tables::fields(),
+          phrase_tables::units(), phrase_tables::model(), phrase_tables::rules(), phrase_tables::siteFile(),
+          phrase_tables::remedy(), phrase_tables::currentLog(), phrase_tables::workbook(),
+          phrase_tables::sums(), phrase_tables::sumFigures()})
         all.insert(all.end(), table.begin(), table.end());
     std::ranges::sort(all, {}, &Phrase::key);
     return all;

@@ -10,6 +10,7 @@
 namespace loopwright::phrase_tables {
 
 std::span<const Phrase> checks();          ///< names and sentences of checks
+std::span<const Phrase> checkBelonging();  ///< of load, device and wiring together
 std::span<const Phrase> checkAgreement();  ///< of records and readings with each other
 std::span<const Phrase> checkOverload();   ///< of overload over time
 std::span<const Phrase> checkProtection(); ///< residual types, main conductors, starts
