@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/checks/figures.h"
 #include "tests/core/fixture.h"
 
 /// Load and device. "we-..." names a row of the collection of published worked examples, whose source
@@ -7,15 +8,10 @@ namespace loopwright {
 namespace {
 
 using test::Fixture;
+using test::limitOf;
 using test::read;
+using test::resultOf;
 using test::typed;
-
-double resultOf(const Finding& finding) {
-    return finding.result ? finding.result->value : -1;
-}
-double limitOf(const Finding& finding) {
-    return finding.limit ? finding.limit->value : -1;
-}
 
 /// A fixture whose only load is one piece of equipment.
 Fixture withEquipment(Power power, Voltage voltage) {

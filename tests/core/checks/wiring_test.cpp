@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/checks/figures.h"
 #include "tests/core/fixture.h"
 
 /// What wiring carries, against load and device.
@@ -6,14 +7,9 @@ namespace loopwright {
 namespace {
 
 using test::Fixture;
+using test::limitOf;
+using test::resultOf;
 using test::typed;
-
-double resultOf(const Finding& finding) {
-    return finding.result ? finding.result->value : -1;
-}
-double limitOf(const Finding& finding) {
-    return finding.limit ? finding.limit->value : -1;
-}
 
 /// Singles in conduit, grouped at 0.7 (three circuits) in 40 degC (0.87).
 Fixture hotConduit(double size) {
