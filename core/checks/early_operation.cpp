@@ -60,6 +60,7 @@ Finding checkEarlyOperation(const CircuitContext& context) {
         sheet.unpublished(context.circuit, "device.ratedCurrent_A");
         return sheet.conclude();
     }
+    // The most that warmth may leave: where that is a bound, so is the load that follows from it.
     question->inWarmth = share.value;
     if (isWarm(*question)) sheet.show([&] { return earliestInWarmth(*question); });
     const Current from = overload::mayOperateAt(*question);

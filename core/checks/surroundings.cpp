@@ -10,10 +10,10 @@ namespace {
 /// What the warmth of its place leaves a breaker of its rating, and how that is known.
 struct Warmth {
     enum class From : std::uint8_t {
-        Rating,   ///< it is not warm
-        Own,      ///< published for the rating
-        Others,   ///< for others, which stand in
-        NotBeyond ///< the warmest place that is published is cooler
+        Rating,      ///< it is not warm
+        Own,         ///< published for the rating
+        Others,      ///< for others, which stand in
+        BeyondTables ///< the warmest place that is published is cooler
     };
     Figure<Ratio> share{1};
     From from = From::Rating;
@@ -31,7 +31,7 @@ Warmth warmthAt(const ReferenceTables& tables, Current rated, Temperature calibr
     auto others = tables.leastAmbientFactor(ambient - calibratedAt);
     if (!others) {
         const Sourced<Ratio> beyond = warmest ? *warmest : tables.leastAmbientFactor();
-        return {{least(beyond), Bound::OrLess}, Warmth::From::NotBeyond, beyond};
+        return {{least(beyond), Bound::OrLess}, Warmth::From::BeyondTables, beyond};
     }
     if (warmest) others->value = std::min(others->value, warmest->value);
     return {{least(*others)}, Warmth::From::Others, *others};
@@ -105,7 +105,7 @@ Figure<Ratio> shareInWarmth(const VisitContext& visit, const Board& board, const
     });
     const Warmth warmth = warmthOf(visit.tables, board, rated, calibrated->value);
     show(warmth, sheet);
-    if (warmth.from == Warmth::From::NotBeyond)
+    if (warmth.from == Warmth::From::BeyondTables)
         sheet.unpublishedBeyond(board, "ambient_degC");
     else if (warmth.share.bound != Bound::Exact)
         sheet.beyondRange(board, "ambient_degC");

@@ -23,7 +23,7 @@ Edit difference(const Circuit& before, const Circuit& after) {
 std::optional<Change> moved(const OverloadedCircuit& about, const RecordedPiece& piece, const Circuit& own,
                             const Circuit* spare) {
     const Equipment& equipment = *piece.equipment;
-    Change change{{"remedy.unlaid-circuit", {calledIn(equipment)}},
+    Change change{{"remedy.unlaid-circuit", {spokenName(equipment)}},
                   {spare ? difference(*spare, own) : insertRecord(own),
                    setField(RecordKind::Equipment, equipment.id, "circuit", own.id.text())}};
     const bool isTyped = about.circuit.load.hasFigure();
@@ -38,7 +38,7 @@ std::optional<Change> moved(const OverloadedCircuit& about, const RecordedPiece&
 Message labelOf(const OverloadedCircuit& about, const Equipment& equipment, const Circuit& own,
                 const Circuit* spare) {
     const bool cable = own.wiring.protectiveSize.hasFigure();
-    std::vector<Argument> said{calledIn(equipment), about.tables.deviceFamily(own.device.family)->label,
+    std::vector<Argument> said{spokenName(equipment), about.tables.deviceFamily(own.device.family)->label,
                                measure(own.device.ratedCurrent.value, units::ampere)};
     for (Argument& size : sizesOf(own.wiring, cable))
         said.push_back(std::move(size));
@@ -50,13 +50,13 @@ Message labelOf(const OverloadedCircuit& about, const Equipment& equipment, cons
 Message labelOf(const Equipment& equipment, Unlaid why) {
     switch (why) {
     case Unlaid::LoadOpen:
-        return {"remedy.unlaid-circuit-load", {calledIn(equipment)}};
+        return {"remedy.unlaid-circuit-load", {spokenName(equipment)}};
     case Unlaid::WiringOpen:
-        return {"remedy.unlaid-circuit-wiring", {calledIn(equipment)}};
+        return {"remedy.unlaid-circuit-wiring", {spokenName(equipment)}};
     case Unlaid::NoneHolds:
         break;
     }
-    return {"remedy.unlaid-circuit", {calledIn(equipment)}};
+    return {"remedy.unlaid-circuit", {spokenName(equipment)}};
 }
 
 /// Whatever circuit it hangs on, it overloads the fuse in its plug.

@@ -44,7 +44,7 @@ Current inTenths(Current load) {
     return amperes(std::ceil(load.base() * tenths - hair) / tenths);
 }
 
-Argument calledIn(const Equipment& equipment) {
+Argument spokenName(const Equipment& equipment) {
     if (!equipment.name.empty()) return equipment.name;
     switch (equipment.kind) { // the others say nothing about it
     case EquipmentKind::Unknown:

@@ -21,7 +21,7 @@ Edit setLoad(Id circuit, Current load);
 Current inTenths(Current load);
 
 /// What a sentence calls it: its name, what it is where it has none, or "the equipment".
-Argument calledIn(const Equipment& equipment);
+Argument spokenName(const Equipment& equipment);
 
 /// Families that a new device is chosen from: the circuit's own unless it is no longer fitted in new work or
 /// set by hand, then the usual ones. A residual device that is part of the device goes with it.

@@ -63,7 +63,7 @@ std::optional<Remedy> withoutPlugFuse(const Trial& trial) {
     const Equipment& only = *about.pieces.front().equipment;
     if (!usable(only.plugFuse) || usable(only.count).value_or(1) > 1) return std::nullopt;
     return trial.offer(RemedyKind::WithoutPlugFuse,
-                       {{"remedy.without-plug-fuse", {calledIn(only)}},
+                       {{"remedy.without-plug-fuse", {spokenName(only)}},
                         {setField(RecordKind::Equipment, only.id, "plugFuse_A", "N/A")}});
 }
 

@@ -57,10 +57,6 @@ Change set(const Room& room, Current setting, std::string_view label) {
                       storedText(planned(setting)))}};
 }
 
-} // namespace
-
-namespace {
-
 /// No more than it stands at where nobody knows what the wiring carries.
 Current mostOf(const OverloadedCircuit& about, Current frame) {
     const Current wiring = about.carried.value_or(*about.rated);
